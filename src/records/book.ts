@@ -1,0 +1,166 @@
+/**
+ * The records that the facts fold into: what screens list and findings read. Derived, disposable, rebuilt from the journal at will.
+ * Every record names the facts it stands on, the corrections in conflict, and why it may be doubtful.
+ */
+import type { FactBody, Happened } from './fact.ts';
+
+/** Two corrections of one value, made without knowledge of each other. The more careful value stands in the record meanwhile. */
+export interface Conflict {
+  readonly factId: string;
+  readonly path: string;
+  readonly candidates: readonly { readonly correctionId: string; readonly value: unknown; readonly by: string | null }[];
+  readonly standing: string;
+}
+
+/** A struck value: shown with its reason wherever the record is shown. */
+export interface Strike {
+  readonly correctionId: string;
+  readonly factId: string;
+  readonly path: string;
+  readonly old: unknown;
+  readonly new: unknown;
+  readonly why: string | null;
+  readonly by: string | null;
+}
+
+export interface RecordBase {
+  readonly key: string;
+  readonly id: string;
+  readonly factIds: readonly string[];
+  readonly strikes: readonly Strike[];
+  readonly conflicts: readonly Conflict[];
+  /** Ids of facts that must be understood and are not: nothing may be relaxed on this record. */
+  readonly notUnderstood: readonly string[];
+}
+
+
+export interface BookRecord extends RecordBase, FactBody<'bookOpened.v1'> {}
+export interface SiteRecord extends RecordBase, FactBody<'siteAdded.v1'> {}
+export interface PersonRecord extends RecordBase, FactBody<'personAdded.v1'> {}
+export interface JobClassificationRecord extends RecordBase, FactBody<'jobClassificationAdded.v1'> {}
+export interface PumpRecord extends RecordBase, FactBody<'pumpAdded.v1'> {}
+export interface MeterRecord extends RecordBase, FactBody<'meterAdded.v1'> {}
+export interface LotRecord extends RecordBase, FactBody<'lotAdded.v1'> {}
+export interface LaboratoryRecord extends RecordBase, FactBody<'laboratoryAdded.v1'> {}
+
+export interface ShiftRecord extends RecordBase {
+  readonly siteId: string;
+  readonly workOn: string;
+  readonly openedAt: string;
+  readonly conditions: FactBody<'conditionsNoted.v1'> | null;
+}
+
+export interface FlowCheckRecord extends RecordBase, FactBody<'flowChecked.v1'> {
+  readonly happened: Happened;
+  readonly by: string | null;
+}
+
+/** A moment on the record: when, how known, and the fact that says so. */
+export interface Moment {
+  readonly at: string;
+  readonly entry: 'tapped' | 'typed';
+  readonly factId: string;
+}
+
+/**
+ * One stretch of a sample's time line. `worn`: on the worker and running. `offRunning`: running off the worker. `offStopped`: neither.
+ * `doubtful`: on the worker, but whether the pump ran is not known (before a fault was found).
+ */
+export interface Interval {
+  readonly fromAt: string;
+  /** null while it still runs */
+  readonly toAt: string | null;
+  readonly state: 'worn' | 'offRunning' | 'offStopped' | 'doubtful';
+  readonly awayFromLead: boolean;
+  readonly reason: string | null;
+  readonly becauseFactId: string;
+}
+
+export interface SampleRecord extends RecordBase {
+  readonly sampleKind: 'air' | 'blank';
+  readonly sampleNumber: string;
+  readonly shiftId: string;
+  readonly workOn: string;
+  readonly siteId: string;
+  /** null for a field blank, as are the next fields of the worker and the pump */
+  readonly workerId: string | null;
+  readonly workdayId: string | null;
+  readonly pumpId: string | null;
+  readonly lotId: string;
+  readonly taskIds: readonly string[];
+  readonly jobClassificationId: string | null;
+  readonly follows: string | null;
+  readonly openedWhere: string | null;
+  readonly preparedAt: string;
+  readonly fitting: (FactBody<'fittingChecked.v1'> & { readonly at: string }) | null;
+  readonly putOn: Moment | null;
+  readonly stopped: (Moment & { readonly pumpMin: number | null }) | null;
+  readonly intervals: readonly Interval[];
+  readonly looks: readonly (FactBody<'pumpLookedAt.v1'> & Moment)[];
+  readonly leadAreaAway: readonly { readonly fromAt: string; readonly toAt: string | null; readonly reason: string }[];
+  readonly faults: readonly (FactBody<'pumpFaulted.v1'> & Moment)[];
+  readonly mishaps: readonly (FactBody<'mishapNoted.v1'> & Moment)[];
+  readonly sealed: (FactBody<'cassetteSealed.v1'> & Moment) | null;
+  readonly flowDecision: { readonly use: 'average' | 'lower'; readonly why: string | null; readonly factId: string } | null;
+  readonly voided: { readonly why: string | null; readonly factId: string } | null;
+  /** Every result ever received, newest last; the last one judges, unless results conflict. */
+  readonly results: readonly (FactBody<'resultReceived.v1'> & { readonly factId: string })[];
+  readonly remarks: readonly string[];
+  /** Sentences of the clock: set back while the pump ran, and the like. */
+  readonly clockDoubts: readonly { readonly factId: string; readonly kind: 'setBack' | 'outOfOrder' }[];
+}
+
+export interface WorkdayRecord extends RecordBase {
+  readonly workerId: string;
+  readonly workOn: string;
+  readonly pieces: FactBody<'workHoursStated.v1'>['pieces'] | null;
+  readonly otherWork: FactBody<'otherWorkAsked.v1'> | null;
+  readonly explained: readonly (FactBody<'minutesExplained.v1'> & { readonly factId: string })[];
+  readonly regular: { readonly regular: 'yes' | 'no'; readonly reason: string | null; readonly factId: string } | null;
+}
+
+export interface BoxRecord extends RecordBase {
+  readonly packed: FactBody<'boxPacked.v1'>;
+  readonly issues: readonly (FactBody<'custodySheetIssued.v1'> & {
+    readonly factId: string;
+    readonly at: string;
+    readonly why: string | null;
+  })[];
+  readonly handedOver: (FactBody<'boxHandedOver.v1'> & { readonly at: string }) | null;
+  readonly arrivedAt: string | null;
+}
+
+export type AnyRecord =
+  | BookRecord
+  | SiteRecord
+  | PersonRecord
+  | JobClassificationRecord
+  | PumpRecord
+  | MeterRecord
+  | LotRecord
+  | LaboratoryRecord
+  | ShiftRecord
+  | FlowCheckRecord
+  | SampleRecord
+  | WorkdayRecord
+  | BoxRecord;
+
+/**
+ * A slice of the book, enough for findings about it: one day at one site, one worker's day, one box. Maps are by record id.
+ * What is not in the slice is not known; findings never reach for more.
+ */
+export interface Book {
+  readonly book: BookRecord | null;
+  readonly sites: ReadonlyMap<string, SiteRecord>;
+  readonly people: ReadonlyMap<string, PersonRecord>;
+  readonly jobClassifications: ReadonlyMap<string, JobClassificationRecord>;
+  readonly pumps: ReadonlyMap<string, PumpRecord>;
+  readonly meters: ReadonlyMap<string, MeterRecord>;
+  readonly lots: ReadonlyMap<string, LotRecord>;
+  readonly laboratories: ReadonlyMap<string, LaboratoryRecord>;
+  readonly shifts: ReadonlyMap<string, ShiftRecord>;
+  readonly flowChecks: ReadonlyMap<string, FlowCheckRecord>;
+  readonly samples: ReadonlyMap<string, SampleRecord>;
+  readonly workdays: ReadonlyMap<string, WorkdayRecord>;
+  readonly boxes: ReadonlyMap<string, BoxRecord>;
+}
