@@ -14,33 +14,32 @@ import { day, instant, note, recordId, text } from './common.ts';
 export const absence = z.enum(['notTaken', 'notStated', 'noAirDrawn', 'notAveraged']);
 export type Absence = z.infer<typeof absence>;
 
-const known = <T extends z.ZodType>(value: T) =>
-  z.discriminatedUnion('kind', [
-    z.looseObject({ kind: z.literal('known'), value }),
-    z.looseObject({ kind: z.literal('absent'), why: absence }),
-  ]);
+/** Stands where a value would: `"flowAfterLPerMin": { "kind": "absent", "why": "notTaken" }`. */
+export const absentValue = z.looseObject({ kind: z.literal('absent'), why: absence });
+export type AbsentValue = { readonly kind: 'absent'; readonly why: Absence };
 
 /** A value that stands on the sheet, or the reason why none does. */
-export type Stated<T> =
-  | { readonly kind: 'known'; readonly value: T }
-  | { readonly kind: 'absent'; readonly why: Absence };
-export const stated = <T>(value: T): Stated<T> => ({ kind: 'known', value });
-export const absent = (why: Absence): Stated<never> => ({ kind: 'absent', why });
+export type Stated<T extends string | number> = T | AbsentValue;
+export const absent = (why: Absence): AbsentValue => ({ kind: 'absent', why });
+export const isAbsent = (value: unknown): value is AbsentValue =>
+  typeof value === 'object' && value !== null && 'kind' in value && value.kind === 'absent';
+
+const orAbsent = <T extends z.ZodType>(value: T) => z.union([value, absentValue]);
 
 /** Local time at the site with its offset: 2026-11-25T07:12:00-05:00. Its digits print as they stand. */
 export const localTime = z.iso.datetime({ offset: true });
 
-const quantity = known(z.number().min(0));
+const quantity = orAbsent(z.number().min(0));
 
 export const custodyRow = z.looseObject({
   sampleId: recordId,
   sampleNumber: z.string().regex(/^\d{4,10}$/),
   sampleKind: z.enum(['air', 'blank']),
   workOn: day,
-  worker: known(text).describe("Name or the firm's identifier, as the sheet shows it"),
+  worker: orAbsent(text).describe("Name or the firm's identifier, as the sheet shows it"),
   lotNumber: text,
-  startedAt: known(localTime),
-  stoppedAt: known(localTime),
+  startedAt: orAbsent(localTime),
+  stoppedAt: orAbsent(localTime),
   durationMin: quantity.describe('Minutes worn with the pump running'),
   flowBeforeLPerMin: quantity,
   flowAfterLPerMin: quantity,
@@ -53,27 +52,27 @@ export type CustodyRow = z.infer<typeof custodyRow>;
 export const custodySheet = z.looseObject({
   sheetFormat: z.literal('custodySheet.v1'),
   boxId: recordId,
-  revision: z.number().int().min(1),
-  why: known(note).describe('Why this revision replaces the one before; the first has none'),
+  revision: z.string().regex(/^[1-9]\d*$/),
+  why: orAbsent(note).describe('Why this revision replaces the one before; the first has none'),
   issuedAt: localTime,
   practice: z.boolean().describe('EXAMPLE stands across every page'),
   firmName: text,
   site: z.looseObject({
     name: text,
-    place: known(text).describe('Where the site is, in words'),
+    place: orAbsent(text).describe('Where the site is, in words'),
     stateCode: z.string().regex(/^[A-Z]{2}$/),
     setting: z.enum(['indoors', 'outdoors']),
     zone: text.describe('IANA time zone in which every time on the sheet is given'),
   }),
   samplerName: text,
-  laboratory: z.looseObject({ name: text, address: known(note), accreditation: known(text) }),
+  laboratory: z.looseObject({ name: text, address: orAbsent(note), accreditation: orAbsent(text) }),
   analysis: text,
-  method: known(text),
+  method: orAbsent(text),
   reportingLimitUg: quantity.describe('Reporting limit asked of the laboratory, per sample'),
   includeWallDeposit: z.boolean(),
   callBeforeReanalysis: z.boolean(),
   turnaround: text,
-  remark: known(note),
+  remark: orAbsent(note),
   workersShownAs: z.enum(['name', 'identifier']),
   lots: z.array(z.looseObject({ lotNumber: text, media: text })).min(1),
   rows: z.array(custodyRow).min(1).max(200),
@@ -105,7 +104,7 @@ export function contradictionsOf(sheet: CustodySheet): SheetContradiction[] {
     ['sampleTwice', new Set(sheet.rows.map((row) => row.sampleId)).size !== sheet.rows.length],
     ['numberTwice', new Set(sheet.rows.map((row) => row.sampleNumber)).size !== sheet.rows.length],
     ['lotMissing', sheet.rows.some((row) => !lots.has(row.lotNumber))],
-    ['revisionWithoutReason', sheet.revision > 1 && sheet.why.kind === 'absent'],
+    ['revisionWithoutReason', sheet.revision !== '1' && isAbsent(sheet.why)],
   ];
   return checks.filter(([, found]) => found).map(([key]) => key);
 }
