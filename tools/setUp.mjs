@@ -14,7 +14,8 @@ export function run(command, args, env = {}) {
 }
 
 /** Runs a package's own script with this Node, so that no shell and no `.cmd` file is in the way on Windows. */
-export const runPackage = (script, args, env) => run(process.execPath, [join(root, 'node_modules', script), ...args], env);
+export const runPackage = (script, args, env) =>
+  run(process.execPath, [join(root, 'node_modules', script), ...args], env);
 
 function newestUnder(path) {
   if (!existsSync(path)) return 0;
@@ -42,7 +43,9 @@ export function packages() {
 /** Builds dist/ when anything it is made of is newer. */
 export function build() {
   const made = join(root, 'dist', 'index.html');
-  const from = ['src', 'shared', 'public', 'vite.config.ts', 'package-lock.json'].map((path) => newestUnder(join(root, path)));
+  const from = ['src', 'shared', 'public', 'vite.config.ts', 'package-lock.json'].map((path) =>
+    newestUnder(join(root, path)),
+  );
   if (existsSync(made) && statSync(made).mtimeMs >= Math.max(...from)) return;
   console.log('Building the app …');
   const code = runPackage('vite/bin/vite.js', ['build']);
@@ -50,7 +53,9 @@ export function build() {
 }
 
 const onPath = (name) =>
-  (process.env.PATH ?? '').split(delimiter).some((folder) => existsSync(join(folder, name)) || existsSync(join(folder, `${name}.exe`)));
+  (process.env.PATH ?? '')
+    .split(delimiter)
+    .some((folder) => existsSync(join(folder, name)) || existsSync(join(folder, `${name}.exe`)));
 
 const browserPlaces = [
   '/usr/bin/chromium',
@@ -83,7 +88,14 @@ export async function browser() {
 }
 
 /** Independent readers that tests hold our documents against, and the system package that brings each. */
-export const oracles = { pdfinfo: 'poppler-utils', pdftotext: 'poppler-utils', pdffonts: 'poppler-utils', pdfdetach: 'poppler-utils', pdftoppm: 'poppler-utils', qpdf: 'qpdf' };
+export const oracles = {
+  pdfinfo: 'poppler-utils',
+  pdftotext: 'poppler-utils',
+  pdffonts: 'poppler-utils',
+  pdfdetach: 'poppler-utils',
+  pdftoppm: 'poppler-utils',
+  qpdf: 'qpdf',
+};
 
 /** Brings what it can; returns the names that are still missing. */
 export function bringOracles() {

@@ -37,22 +37,35 @@ function counted(name, file, code, read) {
 }
 
 step('types', runPackage('typescript/bin/tsc', ['--noEmit']));
-step('format and lint', runPackage('@biomejs/biome/bin/biome', ['check', '--config-path=tests/house']));
+step('format and lint', runPackage('@biomejs/biome/bin/biome', ['check', '--config-path=tests/house/lint.json']));
 
 const unitFile = join(out, 'vitest.json');
 rmSync(unitFile, { force: true });
-const unitCode = runPackage('vitest/vitest.mjs', ['run', '--reporter=default', '--reporter=json', `--outputFile.json=${unitFile}`]);
+const unitCode = runPackage('vitest/vitest.mjs', [
+  'run',
+  '--reporter=default',
+  '--reporter=json',
+  `--outputFile.json=${unitFile}`,
+]);
 counted('unit tests', unitFile, unitCode, (r) => [r.numPassedTests, r.numFailedTests, r.numPendingTests]);
 
 build();
 if (chromiumPath) {
   const journeyFile = join(out, 'journeys.json');
   rmSync(journeyFile, { force: true });
-  const code = runPackage('@playwright/test/cli.js', ['test', '-c', 'tests/house/playwright.config.ts', '--reporter=list,json'], {
-    CHROMIUM_PATH: chromiumPath,
-    PLAYWRIGHT_JSON_OUTPUT_NAME: journeyFile,
-  });
-  counted('browser tests', journeyFile, code, ({ stats }) => [stats.expected + stats.flaky, stats.unexpected, stats.skipped]);
+  const code = runPackage(
+    '@playwright/test/cli.js',
+    ['test', '-c', 'tests/house/playwright.config.ts', '--reporter=list,json'],
+    {
+      CHROMIUM_PATH: chromiumPath,
+      PLAYWRIGHT_JSON_OUTPUT_NAME: journeyFile,
+    },
+  );
+  counted('browser tests', journeyFile, code, ({ stats }) => [
+    stats.expected + stats.flaky,
+    stats.unexpected,
+    stats.skipped,
+  ]);
 } else {
   steps.push('FAILED browser tests: no Chromium found; set CHROMIUM_PATH to one');
   failed += 1;

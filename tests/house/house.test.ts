@@ -28,14 +28,17 @@ describe('house rules', () => {
 
   test('nothing below the store reads a clock or a random number', () => {
     const pure = /^src[\\/](core|reference|records|findings|documents|words)[\\/]/;
-    const clock = /\bnew Date\(\s*\)|\bDate\.now\b|\bisToday\b|\bisPast\b|\bisFuture\b|\bstartOfToday\b|performance\.now|Math\.random|randomUUID|getRandomValues/;
+    const clock =
+      /\bnew Date\(\s*\)|\bDate\.now\b|\bisToday\b|\bisPast\b|\bisFuture\b|\bstartOfToday\b|performance\.now|Math\.random|randomUUID|getRandomValues/;
     expect(source.filter(({ path, text }) => pure.test(path) && clock.test(text)).map(({ path }) => path)).toEqual([]);
   });
 
   test('only the device file of the store reads the clock and random numbers', () => {
     const clock = /\bnew Date\(\s*\)|\bDate\.now\b|Math\.random|randomUUID|getRandomValues/;
     const allowed = /^src[\\/](store[\\/]device\.ts|cli[\\/])/;
-    expect(source.filter(({ path, text }) => !allowed.test(path) && clock.test(text)).map(({ path }) => path)).toEqual([]);
+    expect(source.filter(({ path, text }) => !allowed.test(path) && clock.test(text)).map(({ path }) => path)).toEqual(
+      [],
+    );
   });
 
   test('no drawer names, no barrel files', () => {
@@ -64,7 +67,8 @@ describe('house rules', () => {
         seen += 1;
         if (!suffixes.some((suffix) => path.endsWith(suffix))) nameless.push(path);
       }
-      for (const [key, child] of Object.entries((def.shape as Record<string, unknown> | undefined) ?? {})) walk(child, `${path}.${key}`);
+      for (const [key, child] of Object.entries((def.shape as Record<string, unknown> | undefined) ?? {}))
+        walk(child, `${path}.${key}`);
       for (const inner of [def.innerType, def.element, def.in, def.out]) if (inner) walk(inner, path);
       for (const option of (def.options as unknown[] | undefined) ?? []) walk(option, path);
     };

@@ -1,7 +1,19 @@
 /** Who may import whom (style.md section 6, amended in DEVELOPERS.md). One list; the layer test runs it through dependency-cruiser. */
 import type { IForbiddenRuleType } from 'dependency-cruiser';
 
-const layers = ['core', 'reference', 'records', 'findings', 'words', 'documents', 'store', 'parts', 'screens', 'app', 'cli'] as const;
+const layers = [
+  'core',
+  'reference',
+  'records',
+  'findings',
+  'words',
+  'documents',
+  'store',
+  'parts',
+  'screens',
+  'app',
+  'cli',
+] as const;
 type Layer = (typeof layers)[number];
 
 const mayImport: Record<Layer, readonly Layer[]> = {
@@ -19,9 +31,7 @@ const mayImport: Record<Layer, readonly Layer[]> = {
 };
 
 /** Layers whose imports of these layers must vanish at compile time: a sentence may know a finding's type, never call it. */
-const typesOnly: readonly (readonly [Layer, readonly Layer[]])[] = [
-  ['words', ['reference', 'records', 'findings']],
-];
+const typesOnly: readonly (readonly [Layer, readonly Layer[]])[] = [['words', ['reference', 'records', 'findings']]];
 
 const packagesOf: Record<Layer, readonly string[]> = {
   core: ['date-fns', '@date-fns/tz'],
@@ -92,7 +102,13 @@ export const forbidden: IForbiddenRuleType[] = [
     from: { path: '^src/', pathNot: '^src/reference/' },
     to: { path: '^shared/' },
   },
-  { name: 'no-tests-in-src', comment: 'Nothing that ships imports tests.', severity: 'error', from: { path: '^(src|shared)/' }, to: { path: '^tests/' } },
+  {
+    name: 'no-tests-in-src',
+    comment: 'Nothing that ships imports tests.',
+    severity: 'error',
+    from: { path: '^(src|shared)/' },
+    to: { path: '^tests/' },
+  },
   {
     name: 'screens-are-siblings',
     comment: 'A screens folder never imports another: what both need is a part, a finding or a sentence.',

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { type ICruiseResult, cruise } from 'dependency-cruiser';
+import { cruise, type ICruiseResult } from 'dependency-cruiser';
 import extractTSConfig from 'dependency-cruiser/config-utl/extract-ts-config';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { entries, forbidden } from './layerRules.ts';
@@ -44,7 +44,9 @@ describe('layers', () => {
       seen.add(source);
       for (const dependency of modules.get(source)?.dependencies ?? []) queue.push(dependency.resolved);
     }
-    const dead = result.modules.map((m) => m.source).filter((path) => /^src\/.*\.tsx?$/.test(path) && !path.endsWith('.d.ts'));
+    const dead = result.modules
+      .map((m) => m.source)
+      .filter((path) => /^src\/.*\.tsx?$/.test(path) && !path.endsWith('.d.ts'));
     expect(dead.filter((path) => !seen.has(path))).toEqual([]);
   });
 

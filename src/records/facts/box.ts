@@ -23,9 +23,14 @@ export const boxFacts = {
     revision: z.string().regex(/^[1-9]\d*$/),
     paper: z.enum(['letter', 'a4']),
     sheet: z.looseObject({}).describe('The values the sheet was made with: the same JSON that is attached to the PDF'),
-    pdfHash: z.string().regex(/^[0-9a-f]{64}$/).describe('SHA-256 of the PDF that was handed out; its bytes are kept'),
+    pdfHash: z
+      .string()
+      .regex(/^[0-9a-f]{64}$/)
+      .describe('SHA-256 of the PDF that was handed out; its bytes are kept'),
     editions: z.looseObject({ app: text, rules: text, formulas: text }),
-    heads: z.array(z.looseObject({ factId: text, link: text })).describe('Head of each writer chain when it was issued'),
+    heads: z
+      .array(z.looseObject({ factId: text, link: text }))
+      .describe('Head of each writer chain when it was issued'),
   }),
   'boxHandedOver.v1': z.looseObject({
     boxId: recordId,

@@ -2,7 +2,10 @@
 import { z } from 'zod';
 import { factId } from '../common.ts';
 
-const path = z.string().regex(/^(\/[^/]+)+$/).describe('JSON pointer into the body, or /happened/at');
+const path = z
+  .string()
+  .regex(/^(\/[^/]+)+$/)
+  .describe('JSON pointer into the body, or /happened/at');
 
 export const correctionFacts = {
   'valueCorrected.v1': z.looseObject({
@@ -12,5 +15,7 @@ export const correctionFacts = {
     new: z.json(),
     supersedes: factId.nullable().describe('An earlier correction of the same field that this one knew of'),
   }),
-  'correctionSettled.v1': z.looseObject({ replaces: factId, path, chosen: factId }).describe('A person settled a conflict'),
+  'correctionSettled.v1': z
+    .looseObject({ replaces: factId, path, chosen: factId })
+    .describe('A person settled a conflict'),
 } as const;

@@ -11,9 +11,17 @@ export const registerFacts = {
   'siteAdded.v1': z.looseObject({
     siteId: recordId,
     name: text,
-    stateCode: z.string().regex(/^[A-Z]{2}$/).describe('US state or territory, two letters: whose rule governs'),
+    stateCode: z
+      .string()
+      .regex(/^[A-Z]{2}$/)
+      .describe('US state or territory, two letters: whose rule governs'),
     setting: z.enum(['indoors', 'outdoors']),
-    altitudeM: z.number().min(-500).max(9000).nullable().describe('Site altitude, for station pressure; null = not known'),
+    altitudeM: z
+      .number()
+      .min(-500)
+      .max(9000)
+      .nullable()
+      .describe('Site altitude, for station pressure; null = not known'),
     zone: text.describe('IANA time zone of the site'),
   }),
   'personAdded.v1': z.looseObject({

@@ -23,7 +23,12 @@ export const resultFacts = {
     wallDeposit: yesNoNotStated.describe('Interior wall deposit included?'),
     laboratoryVolumeL: z.number().positive().nullable(),
     laboratoryConcentrationUgPerM3: z.number().min(0).nullable(),
-    saeFraction: z.number().positive().max(1).nullable().describe('Sampling and analytical error, if the laboratory gives it'),
+    saeFraction: z
+      .number()
+      .positive()
+      .max(1)
+      .nullable()
+      .describe('Sampling and analytical error, if the laboratory gives it'),
     remark: note.nullable(),
   }),
 } as const;

@@ -10,7 +10,10 @@ const sampleId = recordId;
 export const sampleFacts = {
   'samplePrepared.v1': z.looseObject({
     sampleId,
-    sampleNumber: z.string().regex(/^\d{4,10}$/).describe('The label on the cassette, with its check digit; not the identity'),
+    sampleNumber: z
+      .string()
+      .regex(/^\d{4,10}$/)
+      .describe('The label on the cassette, with its check digit; not the identity'),
     shiftId,
     workerId: recordId,
     pumpId: recordId,
@@ -76,8 +79,12 @@ export const sampleFacts = {
     lotId: recordId,
     openedWhere: text,
   }),
-  'flowDecided.v1': z.looseObject({ sampleId, use: z.enum(['average', 'lower']) }).describe('Someone decided, with a reason'),
-  'sampleVoided.v1': z.looseObject({ sampleId }).describe('The envelope says why. A void sample keeps what it still shows'),
+  'flowDecided.v1': z
+    .looseObject({ sampleId, use: z.enum(['average', 'lower']) })
+    .describe('Someone decided, with a reason'),
+  'sampleVoided.v1': z
+    .looseObject({ sampleId })
+    .describe('The envelope says why. A void sample keeps what it still shows'),
   'remarkMade.v1': z.looseObject({ sampleId, text: note }),
 } as const;
 
