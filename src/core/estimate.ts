@@ -3,17 +3,12 @@
  * unknown minutes, or a sample without a flow afterwards, is `atLeast`. Nothing unknown is ever written as 0, NaN or null.
  */
 export type Estimate =
-	| { readonly kind: "exact"; readonly value: number }
-	| { readonly kind: "between"; readonly lower: number; readonly upper: number }
-	| { readonly kind: "atLeast"; readonly lower: number };
+  | { readonly kind: 'exact'; readonly value: number }
+  | { readonly kind: 'between'; readonly lower: number; readonly upper: number }
+  | { readonly kind: 'atLeast'; readonly lower: number };
 
-export const exactly = (value: number): Estimate => ({ kind: "exact", value });
-export const lowerOf = (e: Estimate): number =>
-	e.kind === "exact" ? e.value : e.lower;
+export const exactly = (value: number): Estimate => ({ kind: 'exact', value });
+export const lowerOf = (e: Estimate): number => (e.kind === 'exact' ? e.value : e.lower);
 /** Infinity when nothing bounds it from above. */
 export const upperOf = (e: Estimate): number =>
-	e.kind === "exact"
-		? e.value
-		: e.kind === "between"
-			? e.upper
-			: Number.POSITIVE_INFINITY;
+  e.kind === 'exact' ? e.value : e.kind === 'between' ? e.upper : Number.POSITIVE_INFINITY;

@@ -1,23 +1,23 @@
 /** Units as printed, and the suffix that every stored or passed quantity of that unit ends in. */
 export const unitBySuffix = {
-	LPerMin: "L/min",
-	L: "L",
-	Min: "min",
-	Ug: "µg",
-	UgPerM3: "µg/m³",
-	KPa: "kPa",
-	C: "°C",
-	M: "m",
-	Pct: "%",
-	Fraction: "",
-	Hours: "h",
-	Days: "d",
-	Months: "months",
-	Years: "years",
-	Count: "",
-	MgPerM3: "mg/m³",
-	M2: "m²",
+  LPerMin: 'L/min',
+  L: 'L',
+  Min: 'min',
+  Ug: 'µg',
+  UgPerM3: 'µg/m³',
+  KPa: 'kPa',
+  C: '°C',
+  M: 'm',
+  Pct: '%',
+  Fraction: '',
+  Hours: 'h',
+  Days: 'd',
+  Months: 'months',
+  Years: 'years',
+  Count: '',
+  MgPerM3: 'mg/m³',
+  M2: 'm²',
 } as const;
 
 export type UnitSuffix = keyof typeof unitBySuffix;
-export type Unit = (typeof unitBySuffix)[UnitSuffix] | "K" | "m³" | "µg·min/m³";
+export type Unit = (typeof unitBySuffix)[UnitSuffix] | 'K' | 'm³' | 'µg·min/m³';
