@@ -1,0 +1,81 @@
+/**
+ * The one file that reads the device's clock and random numbers. Everything else is handed an instant or an id.
+ * Instants are ISO strings in UTC to the millisecond; ids are 60 random bits in Crockford's base 32.
+ */
+import type { Happened } from '#records/fact.ts';
+
+const alphabet = '0123456789abcdefghjkmnpqrstvwxyz';
+
+interface Ports {
+  wallMs: () => number;
+  monotonicMs: () => number;
+  random: (bytes: Uint8Array<ArrayBuffer>) => void;
+}
+
+const ownPorts: Ports = {
+  wallMs: () => Date.now(),
+  monotonicMs: () => performance.now(),
+  random: (bytes) => void crypto.getRandomValues(bytes),
+};
+let ports = ownPorts;
+
+/** Tests hand in a clock or a seeded source; without an argument the device's own come back. */
+export function setPorts(changed: Partial<Ports> = {}): void {
+  ports = { ...ownPorts, ...changed };
+}
+
+/** Wall clock, milliseconds since 1970 in UTC. */
+export const nowMs = (): number => ports.wallMs();
+
+/** The instant now, UTC, to the millisecond. */
+export const now = (): string => new Date(ports.wallMs()).toISOString();
+
+/** Milliseconds of a clock that nobody can set back; stops during sleep on most phones. Only compared with itself, in one run. */
+export const monotonicMs = (): number => ports.monotonicMs();
+
+/** 60 random bits, 12 characters: a record id. */
+export function newId(): string {
+  const bytes = new Uint8Array(12);
+  ports.random(bytes);
+  return Array.from(bytes, (byte) => alphabet[byte & 31]).join('');
+}
+
+/** A writer is drawn anew whenever a database is created, restored into or found emptied. */
+export const newWriter = newId;
+
+/** The zone the device is set to: an IANA name. */
+export const deviceZone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC';
+
+/** Minutes that the zone is ahead of UTC at an instant. Throws on a zone that the device does not know. */
+export function offsetMinAt(at: string, zone: string): number {
+  const parts = new Intl.DateTimeFormat('en-US', { timeZone: zone, timeZoneName: 'longOffset' }).formatToParts(
+    new Date(at),
+  );
+  const name = parts.find((part) => part.type === 'timeZoneName')?.value ?? 'GMT';
+  const found = /^GMT([+-])(\d{2}):(\d{2})/.exec(name);
+  if (found === null) return 0;
+  const minutes = Number(found[2]) * 60 + Number(found[3]);
+  return found[1] === '-' ? -minutes : minutes;
+}
+
+/** A tap: it happened now, at the site's zone. */
+export function happenedNow(zone: string): Happened {
+  const at = now();
+  return { at, zone, offsetMin: offsetMinAt(at, zone), entry: 'tapped', from: null };
+}
+
+/** Asks the browser not to evict this origin. null where the browser has no such question. */
+export async function persist(): Promise<boolean | null> {
+  return typeof navigator !== 'undefined' && navigator.storage?.persist ? navigator.storage.persist() : null;
+}
+
+/** Whether the browser has promised not to evict this origin; null where it does not say. */
+export async function persisted(): Promise<boolean | null> {
+  return typeof navigator !== 'undefined' && navigator.storage?.persisted ? navigator.storage.persisted() : null;
+}
+
+/** Bytes in use; null where the browser does not say. Its quota is no warning light and is left out on purpose. */
+export async function estimate(): Promise<{ usedBytes: number | null }> {
+  if (typeof navigator === 'undefined' || !navigator.storage?.estimate) return { usedBytes: null };
+  return { usedBytes: (await navigator.storage.estimate()).usage ?? null };
+}

@@ -1,0 +1,90 @@
+/** From a folded record to its derived row: how it sorts, and which questions find it. Pure. */
+import type { AnyRecord, BoxRecord, FlowCheckRecord, SampleRecord, ShiftRecord, WorkdayRecord } from '#records/book.ts';
+import { type RecordKind, recordKinds } from '#records/common.ts';
+import type { DerivedRow } from './database.ts';
+
+/** Change when links or sort keys change: derived tables of another edition are dropped and rebuilt. */
+export const rowsEdition = 1;
+
+const isKind = (kind: string): kind is RecordKind => (recordKinds as readonly string[]).includes(kind);
+
+/** The kind in a record key `kind:id`; null for a kind of a newer version, which is carried and not shown. */
+export function kindOfKey(key: string): RecordKind | null {
+  const kind = key.slice(0, key.indexOf(':'));
+  return isKind(kind) ? kind : null;
+}
+
+interface Place {
+  readonly sort: string;
+  readonly links: readonly string[];
+}
+
+const optional = (prefix: string, id: string | null): readonly string[] => (id === null ? [] : [`${prefix}:${id}`]);
+
+const running = (sample: SampleRecord): boolean =>
+  sample.putOn !== null && sample.stopped === null && sample.voided === null;
+
+/** Not void, and somebody still has to do something with it on site. */
+const unfinished = (sample: SampleRecord): boolean =>
+  sample.sampleKind === 'air' && sample.voided === null && sample.sealed === null;
+
+function placeOfSample(sample: SampleRecord): Place {
+  return {
+    sort: `${sample.preparedAt}~${sample.id}`,
+    links: [
+      `shift:${sample.shiftId}`,
+      `number:${sample.sampleNumber}`,
+      ...optional('workday', sample.workdayId),
+      ...optional('worker', sample.workerId),
+      ...(running(sample) ? ['running'] : []),
+      ...(unfinished(sample) ? ['unfinished'] : []),
+      ...(sample.results.length === 0 && sample.voided === null ? ['awaiting'] : []),
+    ],
+  };
+}
+
+const placeOfShift = (shift: ShiftRecord): Place => ({
+  sort: `${shift.workOn}~${shift.openedAt}~${shift.id}`,
+  links: [`shift:${shift.id}`, `site:${shift.siteId}`],
+});
+
+const placeOfFlowCheck = (check: FlowCheckRecord): Place => ({
+  sort: `${check.happened.at}~${check.id}`,
+  links: [`shift:${check.shiftId}`, `pump:${check.pumpId}`],
+});
+
+const placeOfWorkday = (workday: WorkdayRecord): Place => ({
+  sort: `${workday.workOn}~${workday.id}`,
+  links: [`workday:${workday.id}`, `worker:${workday.workerId}`],
+});
+
+const placeOfBox = (box: BoxRecord): Place => ({
+  sort: box.factIds[0] ?? box.id,
+  links: [`site:${box.packed.siteId}`, ...box.packed.sampleIds.map((id) => `sample:${id}`)],
+});
+
+/** People, places and gear: one question finds them all. */
+const placeInRegister = (record: AnyRecord): Place => ({ sort: record.id, links: ['register'] });
+
+function placeOf(kind: RecordKind, record: AnyRecord): Place {
+  switch (kind) {
+    case 'sample':
+      return placeOfSample(record as SampleRecord);
+    case 'shift':
+      return placeOfShift(record as ShiftRecord);
+    case 'flowCheck':
+      return placeOfFlowCheck(record as FlowCheckRecord);
+    case 'workday':
+      return placeOfWorkday(record as WorkdayRecord);
+    case 'box':
+      return placeOfBox(record as BoxRecord);
+    default:
+      return placeInRegister(record);
+  }
+}
+
+/** The row of a record; null when its kind is unknown here. */
+export function rowOf(record: AnyRecord): DerivedRow | null {
+  const kind = kindOfKey(record.key);
+  return kind === null ? null : { key: record.key, kind, record, ...placeOf(kind, record) };
+}
