@@ -1,0 +1,116 @@
+/**
+ * A working, written like a hand calculation: the formula, the same with the numbers in it, the value; then each input, which opens in
+ * turn. Only a source that was read is cited; anything else says that it is ours or common practice.
+ */
+import type { Recorded, Source, Term, Working } from '#core/formula.ts';
+import { formatEstimate, formatInWorking, nameInWords } from '#words/quantity.ts';
+import { usePartsWords } from './language.ts';
+import styles from './WorkingView.module.css';
+
+export interface WorkingViewProps {
+  readonly working: Term;
+  /** Words for the name of a quantity ('averageFlow'); by default the name is split into its words. */
+  readonly nameOf?: ((name: string) => string) | undefined;
+}
+
+export function WorkingView({ working, nameOf = nameInWords }: WorkingViewProps) {
+  return (
+    <div className={styles.working}>
+      {working.kind === 'working' ? (
+        <Sum working={working} nameOf={nameOf} />
+      ) : (
+        <p className={styles.line}>
+          <Name term={working} nameOf={nameOf} /> <Value term={working} />
+        </p>
+      )}
+    </div>
+  );
+}
+
+type NameOf = (name: string) => string;
+
+/** The expression's right side with the numbers in place of the symbols, or null where an input is a list or not one number. */
+export function withNumbers(working: Working): string | null {
+  const symbols = Object.entries(working.inputs).sort(([a], [b]) => b.length - a.length);
+  const right = working.formula.expression.slice(working.formula.expression.indexOf('=') + 1).trim();
+  const numberBySymbol = new Map<string, string>();
+  for (const [symbol, term] of symbols) {
+    if (Array.isArray(term)) return null;
+    const { estimate, unit } = term as Term;
+    if (estimate.kind !== 'exact') return null;
+    numberBySymbol.set(symbol, formatInWorking(estimate.value, unit));
+  }
+  return right.replace(/[\p{L}_][\p{L}\p{N}_]*/gu, (word) => numberBySymbol.get(word) ?? word);
+}
+
+function Sum({ working, nameOf }: { readonly working: Working; readonly nameOf: NameOf }) {
+  const { formula, inputs } = working;
+  const numbers = withNumbers(working);
+  return (
+    <>
+      <p className={styles.name}>{nameOf(formula.name)}</p>
+      <p className={styles.line}>{formula.expression}</p>
+      {numbers !== null && <p className={styles.line}>= {numbers}</p>}
+      <p className={styles.result}>
+        = <Value term={working} />
+      </p>
+      <ul className={styles.inputs}>
+        {Object.entries(inputs).map(([symbol, term]) =>
+          (Array.isArray(term) ? (term as readonly Term[]) : [term as Term]).map((each, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the terms of one sum have no other name
+            <li key={`${symbol}${i}`}>
+              <Input symbol={symbol} term={each} nameOf={nameOf} />
+            </li>
+          )),
+        )}
+      </ul>
+      <SourceLine source={formula.source} />
+    </>
+  );
+}
+
+function Input({ symbol, term, nameOf }: { readonly symbol: string; readonly term: Term; readonly nameOf: NameOf }) {
+  const words = usePartsWords();
+  const head = (
+    <>
+      <span className={styles.symbol}>{symbol}</span> <Name term={term} nameOf={nameOf} /> <Value term={term} />
+    </>
+  );
+  if (term.kind === 'recorded')
+    return (
+      <p className={styles.input}>
+        {head} <span className={styles.quiet}>{words.recorded}</span>
+      </p>
+    );
+  return (
+    <details className={styles.opens}>
+      <summary className={styles.input}>{head}</summary>
+      <div className={styles.inner}>
+        <Sum working={term} nameOf={nameOf} />
+      </div>
+    </details>
+  );
+}
+
+const nameOfTerm = (term: Recorded | Working): string => (term.kind === 'working' ? term.formula.name : term.name);
+
+function Name({ term, nameOf }: { readonly term: Term; readonly nameOf: NameOf }) {
+  return <span>{nameOf(nameOfTerm(term))}</span>;
+}
+
+function Value({ term }: { readonly term: Term }) {
+  return <strong className={styles.value}>{formatEstimate(term.estimate, term.unit, { digits: 'working' })}</strong>;
+}
+
+/** READ and READ-2 were read and are cited; DERIVED is ours; MEMORY is common practice. */
+function SourceLine({ source }: { readonly source: Source }) {
+  const words = usePartsWords();
+  if (source.mark === 'DERIVED') return <p className={styles.source}>{words.ownDerivation}</p>;
+  if (source.mark === 'MEMORY') return <p className={styles.source}>{words.commonPractice}</p>;
+  return (
+    <p className={styles.source}>
+      {words.source}: {[source.title, source.section, source.edition].filter(Boolean).join(', ')}
+      {source.note !== undefined && `. ${source.note}`}
+    </p>
+  );
+}
