@@ -17,6 +17,8 @@ export const unitBySuffix = {
   Count: '',
   MgPerM3: 'mg/m³',
   M2: 'm²',
+  Mg: 'mg',
+  UgHoursPerM3: 'µg·h/m³',
 } as const;
 
 export type UnitSuffix = keyof typeof unitBySuffix;
