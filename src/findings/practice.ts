@@ -1,0 +1,69 @@
+/**
+ * Numbers that the findings rest on and that no limit set or method states: practice, each with where it comes from. DERIVED and
+ * MEMORY are never shown as a citation.
+ */
+import type { Source } from '#core/formula.ts';
+
+export interface PracticeNumber {
+  readonly value: number;
+  readonly source: Source;
+}
+
+/** Minutes by which the pump's own display may differ from the record before it is a reason. */
+export const pumpWitnessMin: PracticeNumber = {
+  value: 2,
+  source: {
+    title: "Fullshift's own choice",
+    mark: 'DERIVED',
+    note: 'Times are written to the minute at both ends, so a sound pump and a sound record may differ by two',
+  },
+};
+
+/** Minutes between looks at a running pump. */
+export const lookEveryMin: PracticeNumber = {
+  value: 120,
+  source: {
+    title: 'Training slides on air monitoring of lead',
+    section: 'checks during sampling: every couple of hours',
+    url: 'https://scribd.com/presentation/715884318/Air-monitoring-of-Lead-Copy',
+    mark: 'READ-2',
+  },
+};
+
+/** Readings that a flow check should have. */
+export const readingsCount: PracticeNumber = {
+  value: 3,
+  source: {
+    title: 'NIOSH Manual of Analytical Methods, 4th ed., Chapter D',
+    section: 'p. 28, step 5: repeat at least twice',
+    url: 'https://en.m.wikisource.org/wiki/Page:NIOSH_Manual_of_Analytical_Methods_-_Chapter_D.pdf/12',
+    mark: 'READ',
+  },
+};
+
+/** Largest share of the lead that was found on the cassette's inner wall, in per cent. */
+export const wallDepositPct: PracticeNumber = {
+  value: 54,
+  source: {
+    title: 'Ceballos et al. 2015, J Occup Environ Hyg 12:D225-D231',
+    section: '54 area samples, on average 29 % of the lead on the wall, range 8 to 54 %',
+    url: 'https://stacks.cdc.gov/view/cdc/34052/cdc_34052_DS3.txt',
+    mark: 'READ',
+  },
+};
+
+/** Difference between the laboratory's figure and ours, in per cent of the laboratory's, from which both are shown and asked about. */
+export const laboratoryDifferencePct: PracticeNumber = {
+  value: 2,
+  source: {
+    title: "Fullshift's own choice",
+    mark: 'DERIVED',
+    note: 'Wider than rounding to three figures, narrower than a slip',
+  },
+};
+
+/** Hours after which a backup is due when something was recorded since. */
+export const backupEveryHours: PracticeNumber = {
+  value: 24,
+  source: { title: "Fullshift's own choice", mark: 'DERIVED', note: 'One working day is what a lost phone may cost' },
+};
