@@ -1,5 +1,5 @@
 /** What stands beside the book on this device: who holds it, the last backup, what the browser promised. */
-import type { BookRecord } from '#records/book.ts';
+import type { BookRecord, PersonRecord } from '#records/book.ts';
 import type { BookDatabase } from './database.ts';
 import type { Holder } from './holder.ts';
 import { sampleCount } from './reading.ts';
@@ -9,12 +9,15 @@ export interface BookMeta {
   readonly practice: boolean;
   readonly holderPersonId: string | null;
   readonly holderAskedAt: string | null;
+  readonly holderName: string | null;
   readonly lastBackupAt: string | null;
   /** Facts written since the last backup was handed out. */
   readonly factsSinceBackup: number;
   /** The browser's answer to "do not evict this"; null before it was asked, or where it does not say. */
   readonly persisted: boolean | null;
   readonly sampleCount: number;
+  /** Samples whose pump is on a worker now. */
+  readonly runningCount: number;
 }
 
 interface BackupMark {
@@ -23,25 +26,29 @@ interface BackupMark {
 }
 
 export async function bookMeta(db: BookDatabase): Promise<BookMeta> {
-  const [bookRows, holderRow, backupRow, persistedRow, samples, facts] = await Promise.all([
+  const [bookRows, holderRow, backupRow, persistedRow, samples, facts, running] = await Promise.all([
     db.records.where('[kind+sort]').between(['book', ''], ['book', '\uffff']).limit(1).toArray(),
     db.meta.get('holder'),
     db.meta.get('lastBackup'),
     db.meta.get('persisted'),
     sampleCount(db),
     db.journal.count(),
+    db.records.where('links').equals('running').count(),
   ]);
   const book = (bookRows[0]?.record as BookRecord | undefined) ?? null;
   const held = holderRow?.value as Holder | undefined;
   const backup = backupRow?.value as BackupMark | undefined;
+  const person = held === undefined ? undefined : await db.records.get(`person:${held.personId}`);
   return {
     book,
     practice: book?.practice ?? false,
     holderPersonId: held?.personId ?? null,
     holderAskedAt: held?.askedAt ?? null,
+    holderName: (person?.record as PersonRecord | undefined)?.name ?? null,
     lastBackupAt: backup?.at ?? null,
     factsSinceBackup: facts - (backup?.factsCount ?? 0),
     persisted: (persistedRow?.value as boolean | null | undefined) ?? null,
     sampleCount: samples,
+    runningCount: running,
   };
 }
