@@ -1,0 +1,45 @@
+/**
+ * The custody sheet as PDF: page model, then bytes. PDF/A-3a with the sheet's data attached, made on the device. The same sheet,
+ * paper and typefaces give the same bytes in one engine; engines differ in how they compress, so the bytes handed out are kept.
+ */
+import { toBytes } from 'pdfkit/output';
+import type { CustodySheet } from '#records/custodySheet.ts';
+import { en } from '#words/custody.ts';
+import { custodyPages } from './custodyPages.ts';
+import { type Paper, papers } from './paper.ts';
+import { drawPages } from './pdf/draw.ts';
+import { type FontBytes, measureOf, openPdf } from './pdf/open.ts';
+
+export interface CustodyPdfOptions {
+  readonly paper: Paper;
+  readonly fonts: FontBytes;
+}
+
+/** Name of the attached file: the JSON of the sheet, which is also what the fact custodySheetIssued.v1 holds. */
+export const attachmentName = 'custody-sheet.json';
+
+/** Throws only if a typeface is not a font. */
+export async function custodyPdf(sheet: CustodySheet, { paper, fonts }: CustodyPdfOptions): Promise<Uint8Array> {
+  const document = openPdf(fonts, {
+    paper: papers[paper],
+    lang: en.lang,
+    createdAt: sheet.issuedInstant,
+    creator: `Fullshift ${sheet.editions.app}`,
+  });
+  const model = custodyPages(sheet, paper, measureOf(document));
+  document.info.Title = model.title;
+  document.info.Author = model.author;
+  const bytes = toBytes(document);
+  const issued = new Date(sheet.issuedInstant);
+  document.file(new TextEncoder().encode(JSON.stringify(sheet)), {
+    name: attachmentName,
+    type: 'application/json',
+    description: en.attached,
+    relationship: 'Data',
+    creationDate: issued,
+    modifiedDate: issued,
+  });
+  drawPages(document, model);
+  document.end();
+  return bytes;
+}

@@ -1,0 +1,116 @@
+/**
+ * Draws a page model with its tags: Document, H1, H2, P, Table with THead, TBody, TR, TH and TD. What repeats for the eye alone
+ * (running heads, footers, repeated table heads, rules) is an artifact.
+ */
+import type PDFDocument from 'pdfkit';
+import type { StructureElement } from 'pdfkit';
+import type { Block, Cell, PageModel, RuleBlock, TextLine } from '../pageModel.ts';
+import { ink, styles } from '../typography.ts';
+
+interface OpenTable {
+  readonly table: StructureElement;
+  readonly body: StructureElement;
+}
+
+function drawLine(document: PDFDocument, line: TextLine, then: string): void {
+  const style = styles[line.style];
+  document.font(style.face).fontSize(style.sizePt).fillColor(style.colour);
+  document.text(line.text + then, line.xPt, line.baselinePt, { lineBreak: false, baseline: 'alphabetic' });
+}
+
+/** Lines of one element: a space stands between two lines, except inside a word. */
+function drawLines(document: PDFDocument, lines: readonly TextLine[]): void {
+  for (const [index, line] of lines.entries())
+    if (line.text !== '') drawLine(document, line, index < lines.length - 1 && !line.gluedToNext ? ' ' : '');
+}
+
+function asArtifact(document: PDFDocument, type: 'Layout' | 'Pagination' | 'Background', draw: () => void): void {
+  document.markContent('Artifact', { type });
+  draw();
+  document.endMarkedContent();
+}
+
+const drawRule = (document: PDFDocument, { xPt, yPt, widthPt, weightPt, colour }: RuleBlock): void =>
+  asArtifact(document, 'Layout', () => {
+    document.rect(xPt, yPt, widthPt, weightPt).fill(colour);
+  });
+
+function addCells(document: PDFDocument, row: StructureElement, cells: readonly Cell[], isHead: boolean): void {
+  for (const [index, { lines, spanCount }] of cells.entries()) {
+    const scope = isHead ? 'Column' : index === 0 ? 'Row' : null;
+    const cell = scope ? document.struct('TH', { scope }) : document.struct('TD');
+    if (spanCount > 1) cell.dictionary.data.A = { O: 'Table', ColSpan: spanCount };
+    row.add(cell);
+    if (lines.length > 0) cell.add(() => drawLines(document, lines));
+    cell.end();
+  }
+  row.end();
+}
+
+function drawWatermark(document: PDFDocument, model: PageModel, across: string): void {
+  asArtifact(document, 'Background', () => {
+    const centre: [number, number] = [model.widthPt / 2, model.heightPt / 2];
+    document.save().rotate(-32, { origin: centre });
+    document.font('bold').fontSize(150).fillColor(ink.example);
+    const startPt = centre[0] - document.widthOfString(across) / 2;
+    document.text(across, startPt, centre[1] + 50, { lineBreak: false, baseline: 'alphabetic' });
+    document.restore();
+  });
+}
+
+/** Draws every page and closes the tag tree; the caller ends the document. */
+export function drawPages(document: PDFDocument, model: PageModel): void {
+  const root = document.struct('Document');
+  document.addStructure(root);
+  const tables = new Map<string, OpenTable>();
+  const tableOf = (id: string): OpenTable => {
+    const found = tables.get(id);
+    if (found) return found;
+    const opened = { table: document.struct('Table'), body: document.struct('TBody') };
+    root.add(opened.table);
+    tables.set(id, opened);
+    return opened;
+  };
+  const drawHead = (id: string, cells: readonly Cell[]) => {
+    const { table, body } = tableOf(id);
+    const head = document.struct('THead');
+    table.add(head);
+    const row = document.struct('TR');
+    head.add(row);
+    addCells(document, row, cells, true);
+    head.end();
+    table.add(body);
+  };
+  const drawRow = (id: string, cells: readonly Cell[]) => {
+    const row = document.struct('TR');
+    tableOf(id).body.add(row);
+    addCells(document, row, cells, false);
+  };
+  const drawBlock = (block: Block) => {
+    if (block.kind === 'rule') return drawRule(document, block);
+    if (block.kind === 'tableRow') return drawRow(block.table, block.cells);
+    if (block.kind === 'tableHead' && !block.repeated) return drawHead(block.table, block.cells);
+    if (block.kind === 'tableHead')
+      return asArtifact(document, 'Pagination', () => {
+        for (const { lines } of block.cells) drawLines(document, lines);
+      });
+    const element = document.struct(block.tag);
+    root.add(element);
+    element.add(() => drawLines(document, block.lines));
+    element.end();
+  };
+  for (const page of model.pages) {
+    document.addPage();
+    if (model.across) drawWatermark(document, model, model.across);
+    const repeated = [...page.runningHead, ...page.footer];
+    asArtifact(document, 'Pagination', () => {
+      for (const line of repeated) drawLine(document, line, '');
+    });
+    for (const block of page.blocks) drawBlock(block);
+  }
+  for (const { table, body } of tables.values()) {
+    body.end();
+    table.end();
+  }
+  root.end();
+}

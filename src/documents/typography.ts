@@ -1,0 +1,42 @@
+/** The typography of every paper: the same ink, the same calm sizes as the screen. One place, like the screen's tokens. */
+export const ink = {
+  text: '#17212b',
+  quiet: '#465361',
+  accent: '#123f52',
+  rule: '#8a949e',
+  faint: '#c9cfd4',
+  example: '#e6e8ea',
+};
+
+export interface TextStyle {
+  readonly face: 'regular' | 'bold';
+  readonly sizePt: number;
+  readonly leadingPt: number;
+  readonly colour: string;
+}
+
+const style = (face: TextStyle['face'], sizePt: number, leadingPt: number, colour: string): TextStyle => ({
+  face,
+  sizePt,
+  leadingPt,
+  colour,
+});
+
+export const styles = {
+  title: style('bold', 23, 28, ink.accent),
+  lead: style('regular', 12, 17, ink.text),
+  heading: style('bold', 9, 14, ink.accent),
+  label: style('regular', 7.5, 12.5, ink.quiet),
+  value: style('regular', 9.5, 12.5, ink.text),
+  strong: style('bold', 9.5, 12.5, ink.text),
+  body: style('regular', 8.5, 12, ink.text),
+  bodyStrong: style('bold', 8.5, 12, ink.text),
+  columnHead: style('bold', 7.5, 9.5, ink.text),
+  unit: style('regular', 7.5, 9.5, ink.quiet),
+  number: style('bold', 11.5, 13, ink.text),
+  figure: style('regular', 10, 13, ink.text),
+  figureStrong: style('bold', 10, 13, ink.text),
+  word: style('regular', 8, 13, ink.text),
+  small: style('regular', 6.5, 8.5, ink.quiet),
+} as const satisfies Record<string, TextStyle>;
+export type StyleName = keyof typeof styles;
