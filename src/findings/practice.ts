@@ -67,3 +67,9 @@ export const backupEveryHours: PracticeNumber = {
   value: 24,
   source: { title: "Fullshift's own choice", mark: 'DERIVED', note: 'One working day is what a lost phone may cost' },
 };
+
+/** Hours that a pump's charge lasts. */
+export const pumpChargeHours: PracticeNumber = {
+  value: 12,
+  source: { title: 'Common practice: a charge lasts 12 to 14 hours', mark: 'MEMORY' },
+};

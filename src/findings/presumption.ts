@@ -1,29 +1,26 @@
-/** What is presumed for tasks until they are measured, and what must be worn meanwhile (29 CFR 1926.62(d)(2)). */
-import type { Source } from '#core/formula.ts';
-import type { Reason } from './reason.ts';
+/**
+ * What is presumed for tasks until they are measured, and what must be worn meanwhile (29 CFR 1926.62(d)(2)). Paint whose lead is
+ * not known counts as lead paint: the standard names no lower limit for it, and doubt moves to the careful side.
+ */
+import { type Presumption, presumptionFor } from '#reference/presumption.ts';
+import { type Respirator, respirators } from '#reference/respirators.ts';
 
-export interface PresumptionFinding {
-  readonly tierId: string | null;
-  /** Presumed exposure, µg/m³: above this. */
-  readonly presumedAboveUgPerM3: number | null;
-  /** and up to this; null where the rule states no upper end. */
-  readonly presumedUpToUgPerM3: number | null;
-  /** Smallest assigned protection factor of the respirator until measured. */
-  readonly assignedProtectionFactorCount: number | null;
-  readonly respiratorIds: readonly string[];
-  readonly paragraph: string | null;
-  readonly source: Source | null;
-  /** Tasks whose mapping to the rule's list is open: the higher tier is shown. */
-  readonly openTaskIds: readonly string[];
-  readonly reasons: readonly Reason[];
+export interface PresumptionFinding extends Presumption {
+  /** Respirators whose assigned protection factor is enough, the least protective first; empty where nothing is presumed. */
+  readonly respirators: readonly Respirator[];
+  /** Lead in the paint is taken for granted, because nobody tested it. */
+  readonly leadTakenAsPresent: boolean;
 }
 
-/** `paintLead` as noted on the day; not known counts as lead present. */
 export function findPresumption(
-  _taskIds: readonly string[],
-  _workOn: string,
-  _stateCode: string,
-  _paintLead: 'tested' | 'presumed' | 'notKnown',
+  taskIds: readonly string[],
+  paintLead: 'tested' | 'presumed' | 'notKnown' | null = null,
 ): PresumptionFinding {
-  throw new Error('being written');
+  const presumed = presumptionFor(taskIds);
+  const least = presumed.leastApf?.value;
+  return {
+    ...presumed,
+    respirators: least === undefined ? [] : respirators().filter(({ apf }) => apf.value >= least),
+    leadTakenAsPresent: paintLead !== 'tested',
+  };
 }

@@ -1,0 +1,55 @@
+/** Does the sheet that was last issued for a box still say what the record says? If not: raise its revision. */
+import type { Book, BoxRecord } from '#records/book.ts';
+import { custodySheetFor } from './custody.ts';
+
+/** One place where the sheet last issued and the record differ. `path` is a JSON pointer into the sheet. */
+export interface SheetDifference {
+  readonly path: string;
+  readonly onSheet: unknown;
+  readonly onRecord: unknown;
+}
+
+/** What belongs to the moment of issue and not to the record. */
+const ofTheMoment = new Set(['/revision', '/why', '/issuedAt', '/issuedInstant', '/heads', '/editions']);
+
+/** Arithmetic of a later edition may differ in its last binary digit; that is not another value. */
+const sameNumber = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-12 * Math.max(Math.abs(a), Math.abs(b));
+
+function differences(onSheet: unknown, onRecord: unknown, path: string, found: SheetDifference[]): void {
+  if (ofTheMoment.has(path)) return;
+  if (typeof onSheet === 'number' && typeof onRecord === 'number' && sameNumber(onSheet, onRecord)) return;
+  if (typeof onSheet === 'object' && typeof onRecord === 'object' && onSheet !== null && onRecord !== null) {
+    if (Array.isArray(onSheet) === Array.isArray(onRecord)) {
+      const [a, b] = [onSheet as Record<string, unknown>, onRecord as Record<string, unknown>];
+      for (const key of new Set([...Object.keys(a), ...Object.keys(b)]))
+        differences(a[key], b[key], `${path}/${key}`, found);
+      return;
+    }
+  }
+  if (onSheet !== onRecord) found.push({ path, onSheet, onRecord });
+}
+
+function lastIssue(box: BoxRecord): BoxRecord['issues'][number] | undefined {
+  return box.issues.reduce<BoxRecord['issues'][number] | undefined>(
+    (last, issue) => (last === undefined || Number(issue.revision) >= Number(last.revision) ? issue : last),
+    undefined,
+  );
+}
+
+/** Empty when no sheet was issued, or when it still says what the record says. */
+export function sheetDiffers(boxId: string, book: Book): SheetDifference[] {
+  const box = book.boxes.get(boxId);
+  const issue = box && lastIssue(box);
+  if (!issue) return [];
+  const now = custodySheetFor(boxId, book, {
+    issuedInstant: issue.at,
+    why: null,
+    heads: [],
+    editions: { app: '', rules: '', formulas: '' },
+  });
+  if (now.kind === 'gaps')
+    return [{ path: '', onSheet: 'complete', onRecord: now.gaps.map(({ key }) => key).join(' ') }];
+  const found: SheetDifference[] = [];
+  differences(issue.sheet, now.sheet, '', found);
+  return found;
+}
