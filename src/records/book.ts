@@ -8,7 +8,11 @@ import type { FactBody, Happened } from './fact.ts';
 export interface Conflict {
   readonly factId: string;
   readonly path: string;
-  readonly candidates: readonly { readonly correctionId: string; readonly value: unknown; readonly by: string | null }[];
+  readonly candidates: readonly {
+    readonly correctionId: string;
+    readonly value: unknown;
+    readonly by: string | null;
+  }[];
   readonly standing: string;
 }
 
@@ -32,7 +36,6 @@ export interface RecordBase {
   /** Ids of facts that must be understood and are not: nothing may be relaxed on this record. */
   readonly notUnderstood: readonly string[];
 }
-
 
 export interface BookRecord extends RecordBase, FactBody<'bookOpened.v1'> {}
 export interface SiteRecord extends RecordBase, FactBody<'siteAdded.v1'> {}
@@ -101,7 +104,11 @@ export interface SampleRecord extends RecordBase {
   readonly faults: readonly (FactBody<'pumpFaulted.v1'> & Moment)[];
   readonly mishaps: readonly (FactBody<'mishapNoted.v1'> & Moment)[];
   readonly sealed: (FactBody<'cassetteSealed.v1'> & Moment) | null;
-  readonly flowDecision: { readonly use: 'average' | 'lower'; readonly why: string | null; readonly factId: string } | null;
+  readonly flowDecision: {
+    readonly use: 'average' | 'lower';
+    readonly why: string | null;
+    readonly factId: string;
+  } | null;
   readonly voided: { readonly why: string | null; readonly factId: string } | null;
   /** Every result ever received, newest last; the last one judges, unless results conflict. */
   readonly results: readonly (FactBody<'resultReceived.v1'> & { readonly factId: string })[];

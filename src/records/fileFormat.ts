@@ -1,0 +1,123 @@
+/**
+ * A book as text: a header line (JSON), one line per fact (`<link> <text>`) by writer and sequence, and an end mark with counts and a
+ * hash of all lines before it, so that a cut file is recognised. Readable with any editor. The store packs it beside the files.
+ */
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import { z } from 'zod';
+import { type JournalEntry, link, noLink, sequenceOf, writerOf } from './chain.ts';
+
+export const formatVersion = 1;
+
+export const bookHeader = z.looseObject({
+  format: z.literal('fullshift-book'),
+  formatVersion: z.number().int().min(1),
+  bookId: z.string(),
+  practice: z.boolean(),
+  writtenBy: z.string().describe('Version of the app'),
+  heads: z.array(z.looseObject({ factId: z.string(), link: z.string() })).describe('Last fact and link of each writer'),
+});
+export type BookHeader = z.infer<typeof bookHeader>;
+
+const endMark = z.looseObject({ end: z.literal('fullshift-book'), factsCount: z.number(), hash: z.string() });
+
+export type BookTextFault =
+  /** No book of ours. */
+  | { readonly why: 'foreign' }
+  /** Written by a newer version in a format that this one does not know. */
+  | { readonly why: 'newerFormat'; readonly formatVersion: number }
+  | { readonly why: 'cut' }
+  /** Line counted from 1; its link does not follow from what it says. */
+  | { readonly why: 'damaged'; readonly line: number };
+
+export type ReadBookText =
+  | { readonly kind: 'read'; readonly header: BookHeader; readonly entries: readonly JournalEntry[] }
+  /** `intact`: the facts that could be read and verified before the fault, so that nothing is lost that is still there. */
+  | {
+      readonly kind: 'refused';
+      readonly fault: BookTextFault;
+      readonly header: BookHeader | null;
+      readonly intact: readonly JournalEntry[];
+    };
+
+/** The last fact and link of each writer. */
+export function headsOf(
+  entries: Iterable<Pick<JournalEntry, 'id' | 'link'>>,
+): readonly { factId: string; link: string }[] {
+  const heads = new Map<string, { factId: string; link: string }>();
+  for (const entry of entries) {
+    const head = heads.get(writerOf(entry.id));
+    if (!head || entry.id > head.factId) heads.set(writerOf(entry.id), { factId: entry.id, link: entry.link });
+  }
+  return [...heads.values()].sort((a, b) => (a.factId < b.factId ? -1 : 1));
+}
+
+/** The whole book as text, each line ended by a line feed. The order of `entries` does not matter. */
+export function writeBookText(
+  about: { readonly bookId: string; readonly practice: boolean; readonly writtenBy: string },
+  entries: readonly JournalEntry[],
+): string {
+  const sorted = [...entries].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const header: BookHeader = { format: 'fullshift-book', formatVersion, ...about, heads: [...headsOf(sorted)] };
+  const lines = [JSON.stringify(header), ...sorted.map((entry) => `${entry.link} ${entry.text}`)];
+  const before = `${lines.join('\n')}\n`;
+  const end = { end: 'fullshift-book', factsCount: sorted.length, hash: bytesToHex(sha256(utf8ToBytes(before))) };
+  return `${before}${JSON.stringify(end)}\n`;
+}
+
+const json = (line: string): unknown => {
+  try {
+    return JSON.parse(line);
+  } catch {
+    return null;
+  }
+};
+
+function readHeader(line: string): { readonly header: BookHeader } | { readonly fault: BookTextFault } {
+  const value = json(line) as { format?: unknown; formatVersion?: unknown } | null;
+  if (value === null || typeof value !== 'object' || value.format !== 'fullshift-book')
+    return { fault: { why: 'foreign' } };
+  const version = value.formatVersion;
+  if (typeof version === 'number' && version > formatVersion)
+    return { fault: { why: 'newerFormat', formatVersion: version } };
+  const header = bookHeader.safeParse(value);
+  return header.success ? { header: header.data } : { fault: { why: 'damaged', line: 1 } };
+}
+
+const factLine = /^([0-9a-f]{64}) (\{.*"id":"([0-9a-hjkmnp-tv-z]{12}\.\d{8})".*\})$/;
+
+/** One fact line, verified against the one before it where that is the same writer's previous fact. */
+function readLine(line: string, last: JournalEntry | null): JournalEntry | null {
+  const match = factLine.exec(line);
+  if (!match) return null;
+  const text = match[2]!;
+  const id = (json(text) as { id?: unknown } | null)?.id;
+  if (typeof id !== 'string') return null;
+  const entry = { id, text, link: match[1]! };
+  const follows = last !== null && writerOf(last.id) === writerOf(id) && sequenceOf(id) === sequenceOf(last.id) + 1;
+  const previous = follows ? last.link : sequenceOf(id) === 1 ? noLink : null;
+  return previous !== null && entry.link !== link(previous, text) ? null : entry;
+}
+
+/** Reads a book's text. Never throws for what is in it. Whether it is the right book is told by `compareTakeIn`. */
+export function readBookText(text: string): ReadBookText {
+  const lines = text.split('\n');
+  const head = readHeader(lines[0] ?? '');
+  if ('fault' in head) return { kind: 'refused', fault: head.fault, header: null, intact: [] };
+  const { header } = head;
+  const intact: JournalEntry[] = [];
+  const refused = (fault: BookTextFault): ReadBookText => ({ kind: 'refused', fault, header, intact });
+  const endAt = lines.length - 2;
+  const end = lines.at(-1) === '' ? endMark.safeParse(json(lines[endAt] ?? '')) : null;
+  const factsEnd = end?.success ? endAt : lines.length;
+  for (let at = 1; at < factsEnd; at += 1) {
+    const entry = readLine(lines[at]!, intact.at(-1) ?? null);
+    if (entry === null) return refused(end?.success ? { why: 'damaged', line: at + 1 } : { why: 'cut' });
+    intact.push(entry);
+  }
+  if (!end?.success) return refused({ why: 'cut' });
+  if (end.data.factsCount !== intact.length) return refused({ why: 'cut' });
+  const before = text.slice(0, text.lastIndexOf('\n', text.length - 2) + 1);
+  if (bytesToHex(sha256(utf8ToBytes(before))) !== end.data.hash) return refused({ why: 'damaged', line: 1 });
+  return { kind: 'read', header, entries: intact };
+}
