@@ -35,8 +35,9 @@ export interface RecordBase {
   readonly conflicts: readonly Conflict[];
   /** Ids of facts that must be understood and are not: nothing may be relaxed on this record. */
   readonly notUnderstood: readonly string[];
+  /** What was noted on people, places, gear and days; a sample has its remarks. */
+  readonly notes?: readonly string[];
 }
-
 export interface BookRecord extends RecordBase, FactBody<'bookOpened.v1'> {}
 export interface SiteRecord extends RecordBase, FactBody<'siteAdded.v1'> {}
 export interface PersonRecord extends RecordBase, FactBody<'personAdded.v1'> {}

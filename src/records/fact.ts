@@ -54,7 +54,10 @@ export type Envelope = z.infer<typeof envelope>;
 
 /** A fact of a known kind, typed. */
 export type Fact<K extends FactKind = FactKind> = {
-  [P in K]: Omit<Envelope, 'kind' | 'body'> & { readonly kind: P; readonly body: FactBody<P> };
+  [P in K]: Pick<Envelope, 'id' | 'about' | 'happened' | 'recorded' | 'by' | 'why' | 'mustUnderstand'> & {
+    readonly kind: P;
+    readonly body: FactBody<P>;
+  };
 }[K];
 
 /** What someone wants to write down, before the journal gives it an id, a recorded time and a writer. */

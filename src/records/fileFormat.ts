@@ -6,6 +6,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { z } from 'zod';
 import { type JournalEntry, link, noLink, sequenceOf, writerOf } from './chain.ts';
+import { factId } from './common.ts';
 
 export const formatVersion = 1;
 
@@ -84,40 +85,52 @@ function readHeader(line: string): { readonly header: BookHeader } | { readonly 
   return header.success ? { header: header.data } : { fault: { why: 'damaged', line: 1 } };
 }
 
-const factLine = /^([0-9a-f]{64}) (\{.*"id":"([0-9a-hjkmnp-tv-z]{12}\.\d{8})".*\})$/;
-
 /** One fact line, verified against the one before it where that is the same writer's previous fact. */
 function readLine(line: string, last: JournalEntry | null): JournalEntry | null {
-  const match = factLine.exec(line);
-  if (!match) return null;
-  const text = match[2]!;
+  const text = line.slice(65);
   const id = (json(text) as { id?: unknown } | null)?.id;
-  if (typeof id !== 'string') return null;
-  const entry = { id, text, link: match[1]! };
+  if (!/^[0-9a-f]{64} /.test(line) || typeof id !== 'string' || !factId.safeParse(id).success) return null;
+  if (last !== null && id <= last.id) return null;
+  const entry = { id, text, link: line.slice(0, 64) };
   const follows = last !== null && writerOf(last.id) === writerOf(id) && sequenceOf(id) === sequenceOf(last.id) + 1;
   const previous = follows ? last.link : sequenceOf(id) === 1 ? noLink : null;
   return previous !== null && entry.link !== link(previous, text) ? null : entry;
 }
 
+interface Lines {
+  readonly facts: readonly string[];
+  readonly end: z.infer<typeof endMark> | null;
+}
+
+/** Lines between header and end mark. Without a line feed after the mark the file was cut. */
+function linesOf(text: string): Lines {
+  const lines = text.split('\n');
+  const end = lines.at(-1) === '' ? endMark.safeParse(json(lines.at(-2) ?? '')) : null;
+  return end?.success ? { facts: lines.slice(1, -2), end: end.data } : { facts: lines.slice(1), end: null };
+}
+
+function endFault(text: string, end: Lines['end'], readCount: number): BookTextFault | null {
+  if (end === null || end.factsCount !== readCount) return { why: 'cut' };
+  const before = text.slice(0, text.lastIndexOf('\n', text.length - 2) + 1);
+  // Every link follows, so what differs is the header, or a fact whose predecessor is not in the file.
+  return bytesToHex(sha256(utf8ToBytes(before))) === end.hash ? null : { why: 'damaged', line: 1 };
+}
+
 /** Reads a book's text. Never throws for what is in it. Whether it is the right book is told by `compareTakeIn`. */
 export function readBookText(text: string): ReadBookText {
-  const lines = text.split('\n');
-  const head = readHeader(lines[0] ?? '');
+  const head = readHeader(text.split('\n', 1)[0] ?? '');
   if ('fault' in head) return { kind: 'refused', fault: head.fault, header: null, intact: [] };
   const { header } = head;
   const intact: JournalEntry[] = [];
-  const refused = (fault: BookTextFault): ReadBookText => ({ kind: 'refused', fault, header, intact });
-  const endAt = lines.length - 2;
-  const end = lines.at(-1) === '' ? endMark.safeParse(json(lines[endAt] ?? '')) : null;
-  const factsEnd = end?.success ? endAt : lines.length;
-  for (let at = 1; at < factsEnd; at += 1) {
-    const entry = readLine(lines[at]!, intact.at(-1) ?? null);
-    if (entry === null) return refused(end?.success ? { why: 'damaged', line: at + 1 } : { why: 'cut' });
+  const { facts, end } = linesOf(text);
+  for (const [index, line] of facts.entries()) {
+    const entry = readLine(line, intact.at(-1) ?? null);
+    if (entry === null) {
+      const cut = end === null && index === facts.length - 1;
+      return { kind: 'refused', fault: cut ? { why: 'cut' } : { why: 'damaged', line: index + 2 }, header, intact };
+    }
     intact.push(entry);
   }
-  if (!end?.success) return refused({ why: 'cut' });
-  if (end.data.factsCount !== intact.length) return refused({ why: 'cut' });
-  const before = text.slice(0, text.lastIndexOf('\n', text.length - 2) + 1);
-  if (bytesToHex(sha256(utf8ToBytes(before))) !== end.data.hash) return refused({ why: 'damaged', line: 1 });
-  return { kind: 'read', header, entries: intact };
+  const fault = endFault(text, end, intact.length);
+  return fault === null ? { kind: 'read', header, entries: intact } : { kind: 'refused', fault, header, intact };
 }

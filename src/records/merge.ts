@@ -3,7 +3,7 @@
  * other bytes is a fork: refused aloud, never merged.
  */
 
-import { readFact, type UnreadableReason } from './canonical.ts';
+import { type ReadFact, readFact, type UnreadableReason } from './canonical.ts';
 import { factIdOf, type JournalEntry, link, noLink, sequenceOf, writerOf } from './chain.ts';
 
 export type HeldEntry = Pick<JournalEntry, 'text' | 'link'>;
@@ -39,7 +39,7 @@ export interface TakeInComparison {
   readonly gaps: readonly Gap[];
   /** Facts whose link does not follow from the one before, and what comes after them: not taken in. */
   readonly brokenChain: readonly string[];
-  /** Facts that cannot be carried at all. */
+  /** Facts that cannot be carried at all: left out, so that a gap stays where they were. */
   readonly unreadable: readonly { readonly id: string; readonly reason: UnreadableReason }[];
   readonly otherBook: boolean;
   readonly practiceMismatch: boolean;
@@ -75,6 +75,14 @@ function contradicts(entry: JournalEntry, known: (id: string) => HeldEntry | und
   return after !== undefined && after.link !== link(entry.link, after.text);
 }
 
+const idIn = (read: Exclude<ReadFact, { kind: 'refused' }>): string =>
+  read.kind === 'known' ? read.fact.id : read.envelope.id;
+
+function unreadableReason(entry: JournalEntry, read: ReadFact): UnreadableReason | null {
+  if (read.kind === 'refused') return read.reason;
+  return idIn(read) === entry.id ? null : 'notAFact';
+}
+
 function sift(have: Have, incoming: readonly JournalEntry[]): Sifted {
   const found = {
     new: [] as JournalEntry[],
@@ -85,34 +93,28 @@ function sift(have: Have, incoming: readonly JournalEntry[]): Sifted {
     newer: { unknownKinds: [] as string[], mustUnderstand: [] as string[] },
   };
   const taken = new Map<string, HeldEntry>();
+  const known = (id: string): HeldEntry | undefined => have.entries.get(id) ?? taken.get(id);
   /** Writers whose line left ours: nothing that follows in the file can be ours. */
   const left = new Set<string>();
-  for (const entry of incoming) {
-    const writer = writerOf(entry.id);
-    const held = have.entries.get(entry.id) ?? taken.get(entry.id);
-    if (held) {
-      if (held.text === entry.text && held.link === entry.link) found.same.push(entry.id);
-      else {
-        found.forks.push({ id: entry.id, have: held.text, incoming: entry.text });
-        left.add(writer);
-      }
-      continue;
+
+  const meetHeld = (entry: JournalEntry, held: HeldEntry): void => {
+    if (held.text === entry.text && held.link === entry.link) found.same.push(entry.id);
+    else {
+      found.forks.push({ id: entry.id, have: held.text, incoming: entry.text });
+      left.add(writerOf(entry.id));
     }
-    if (left.has(writer) || contradicts(entry, (id) => taken.get(id) ?? have.entries.get(id))) {
+  };
+  const meetNew = (entry: JournalEntry): void => {
+    if (left.has(writerOf(entry.id)) || contradicts(entry, known)) {
       found.brokenChain.push(entry.id);
-      left.add(writer);
-      continue;
+      left.add(writerOf(entry.id));
+      return;
     }
     const read = readFact(entry.text);
-    if (read.kind === 'refused') {
-      found.unreadable.push({ id: entry.id, reason: read.reason });
-      left.add(writer);
-      continue;
-    }
-    if ((read.kind === 'known' ? read.fact.id : read.envelope.id) !== entry.id) {
-      found.unreadable.push({ id: entry.id, reason: 'notAFact' });
-      left.add(writer);
-      continue;
+    const reason = unreadableReason(entry, read);
+    if (reason !== null) {
+      found.unreadable.push({ id: entry.id, reason });
+      return;
     }
     if (read.kind === 'unknown') {
       found.newer.unknownKinds.push(entry.id);
@@ -120,6 +122,12 @@ function sift(have: Have, incoming: readonly JournalEntry[]): Sifted {
     }
     taken.set(entry.id, entry);
     found.new.push(entry);
+  };
+
+  for (const entry of incoming) {
+    const held = known(entry.id);
+    if (held) meetHeld(entry, held);
+    else meetNew(entry);
   }
   return found;
 }

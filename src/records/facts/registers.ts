@@ -1,6 +1,6 @@
 /** People, places and gear: entered where first needed, then reused. Used to be the first pages of the notebook. */
 import { z } from 'zod';
-import { day, language, note, recordId, text } from '../common.ts';
+import { day, factId, language, note, recordId, text } from '../common.ts';
 
 export const registerFacts = {
   'bookOpened.v1': z.looseObject({
@@ -61,6 +61,7 @@ export const registerFacts = {
   }),
   'nameChanged.v1': z.looseObject({
     name: text.describe('The new name of the record that the fact is about; the last writer wins, and it is listed'),
+    supersedes: factId.nullable().optional().describe('The name fact that this one knew of; a later name replaces it'),
   }),
   'noteMade.v1': z.looseObject({ text: note }),
 } as const;
