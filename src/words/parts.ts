@@ -32,6 +32,7 @@ export const en = {
   missing: (label: string) => `Fill in: ${label}`,
   choose: (label: string) => `Choose: ${label}`,
   chooseOne: 'Choose one',
+  tooLong: (label: string, most: number) => `${label}: write it shorter, in ${most} letters at most`,
   quantity: {
     letters: ({ label, unit }: QuantityErrorAbout) =>
       `${label}: write a number${unit ? ` in ${unit}` : ''}, without words`,
@@ -105,6 +106,7 @@ export const es: PartsWords = {
   missing: (label) => `Falta: ${label}`,
   choose: (label) => `Elija: ${label}`,
   chooseOne: 'Elija uno',
+  tooLong: (label, most) => `${label}: escríbalo más corto, en ${most} letras como máximo`,
   quantity: {
     letters: ({ label, unit }) => `${label}: escriba un número${unit ? ` en ${unit}` : ''}, sin palabras`,
     twoMarks: ({ label }) => `${label}: hay más de una coma o punto; escríbalo como 1234.5`,
