@@ -1,0 +1,58 @@
+/** The first page of a device, and the question who holds it. Read by the supervisor and the office. */
+export const en = {
+  heading: 'Begin a book',
+  over: 'Personal air samples for lead, kept on this device',
+  intro:
+    'Everything you write down stays in this browser, on this device. No account, no connection needed. Put the app on the home screen first, then record.',
+  choose: 'How do you want to begin?',
+  choices: {
+    new: { label: 'A new book', hint: "For your own firm. It asks for the firm's name, then who holds this device." },
+    backup: {
+      label: 'Take in a backup',
+      hint: 'You have a file of this book, from this or another device. Choose it, see what is in it, then take it in.',
+    },
+    practice: {
+      label: 'A practice book',
+      hint: "An invented firm that restores a library's windows: two finished shifts of yesterday and one running today. EXAMPLE stands across it.",
+    },
+  },
+  firmName: 'Name of the firm',
+  firmNameHint: 'As it stands on the custody sheet',
+  firmNameMissing: 'Write the name of the firm',
+  firmNameLong: 'Write the name of the firm in 400 letters or fewer',
+  file: 'Backup file',
+  fileHint: 'Its name ends in .fullshift.zip or .txt',
+  fileMissing: 'Choose the backup file first',
+  openNew: 'Open the new book',
+  lookInto: 'Look into the file',
+  takeIn: 'Take this book in',
+  openPractice: 'Open the practice book',
+  practiceThere: 'A practice book is on this device already. It opens as you left it.',
+  busy: 'Writing the book',
+  evicted: {
+    heading: 'The book on this device is gone',
+    text: 'This browser held a book and has emptied it. Nobody here deleted it: browsers do this when space runs short or a site is not visited for a while. Take your last backup in first. A new book would begin empty.',
+  },
+  open: {
+    text: (firm: string) => `The book of ${firm} is open on this device.`,
+    today: 'Go to Today',
+    keep: 'Backups, and the practice book, are under Kept records',
+  },
+  reading: 'Reading the file',
+  who: {
+    heading: 'Who holds this device?',
+    intro: 'The name stands beside everything written down from now on. It is asked again after twelve hours.',
+    pick: 'In whose hands is it?',
+    add: 'Someone new',
+    name: 'Name',
+    nameMissing: 'Write the name',
+    identifier: 'Identifier of the firm',
+    identifierHint: 'May stay blank. Never a social security number',
+    identifierLooksSecret: 'This looks like a social security number. Leave it out, or use a number of your own',
+    language: 'Reads',
+    languages: { en: 'English', es: 'Spanish' },
+    missing: 'Choose who holds the device, or add the person',
+    goOn: 'Go on',
+    goOnAs: (name: string) => `Go on as ${name}`,
+  },
+};
