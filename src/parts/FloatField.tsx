@@ -15,6 +15,9 @@ export interface FloatFieldProps extends Omit<FieldProps, 'label'> {
   readonly unit: Unit;
   readonly value: FloatReading;
   readonly onChange: (reading: FloatReading) => void;
+  /** Other words over the two: what a certificate calls read and true. */
+  readonly lowLabel?: string | undefined;
+  readonly highLabel?: string | undefined;
 }
 
 export function FloatField(props: FloatFieldProps) {
@@ -44,8 +47,8 @@ export function FloatField(props: FloatFieldProps) {
   return (
     <FieldGroup {...withHint}>
       <div className={styles.pair}>
-        {end('low', words.floatLow)}
-        {end('high', words.floatHigh)}
+        {end('low', props.lowLabel ?? words.floatLow)}
+        {end('high', props.highLabel ?? words.floatHigh)}
       </div>
     </FieldGroup>
   );
