@@ -1,4 +1,6 @@
 /** What is said when something could not be written down. Each sentence tells what to do; nothing typed is lost. */
+import type { Refusal } from '#records/decide/refusal.ts';
+import { refusalSentence } from './refusals.ts';
 
 export const failed = {
   quota:
@@ -15,3 +17,50 @@ export const failed = {
 export type FailedWhy = keyof typeof failed;
 
 export const failedSentence = (why: string): string => (why in failed ? failed[why as FailedWhy] : failed.unknown);
+
+/** Backups: why a file is refused. */
+export const backupRefused: Readonly<Record<string, string>> = {
+  notABackup: 'This file is not a backup of Fullshift. Choose the file that was made under Kept records.',
+  damaged:
+    'This file is cut or damaged. Fetch it again from where it was kept, or choose an earlier backup. Nothing was changed.',
+  tooLarge: 'This file is larger than any book could be. Choose another one. Nothing was changed.',
+  tooManyEntries: 'This file holds more entries than any book could. Choose another one. Nothing was changed.',
+  newerFormat:
+    'This backup was made by a newer version of Fullshift. Load this page again with a connection, then choose it again.',
+  otherBook: 'This backup is of another book. Two books never mix. Nothing was changed.',
+  practiceIntoReal: 'This is a backup of a practice book. It never goes into a real book. Nothing was changed.',
+  realIntoPractice:
+    'This is a backup of a real book. Change to the real book first, then choose it again. Nothing was changed.',
+  forks:
+    'This file and this device hold different entries under one name. Nothing was taken in. Keep both files, and look into which device wrote them.',
+};
+
+interface NotWritten {
+  readonly field: string | null;
+  readonly text: string;
+}
+
+type Outcome =
+  | { readonly kind: 'written' }
+  | { readonly kind: 'refused'; readonly refusals: readonly RefusalLike[] }
+  | { readonly kind: 'failed'; readonly why: string };
+type RefusalLike = Pick<Refusal, 'key' | 'fields' | 'params'>;
+
+/** The field of the form that a place in the facts belongs to, by the last name in it: `0/body/identifier`. */
+const fieldOf = (fields: readonly string[], fieldByName: Readonly<Record<string, string>>): string | null => {
+  for (const place of fields) {
+    const field = fieldByName[place.slice(place.lastIndexOf('/') + 1)];
+    if (field !== undefined) return field;
+  }
+  return null;
+};
+
+/** The sentences of an attempt to write; empty when it is written. `fieldByName` says which field shows which value of the body. */
+export function notWritten(written: Outcome, fieldByName: Readonly<Record<string, string>> = {}): NotWritten[] {
+  if (written.kind === 'written') return [];
+  if (written.kind === 'failed') return [{ field: null, text: failedSentence(written.why) }];
+  return written.refusals.map((refusal) => ({
+    field: fieldOf(refusal.fields, fieldByName),
+    text: refusalSentence(refusal),
+  }));
+}

@@ -105,11 +105,11 @@ export const en = {
     `${worker}, sample ${number} of ${day}: stopped, not sealed`,
   earlierNotPutOn: (worker: string, number: string, day: string) =>
     `${worker}, sample ${number} of ${day}: prepared, never put on`,
-  boxNotSent: (count: number, lab: string) =>
-    `A box of ${count} for ${lab} is packed, not handed over`,
+  boxNotSent: (count: number, lab: string) => `A box of ${count} for ${lab} is packed, not handed over`,
   boxAway: (count: number, lab: string, since: string) => `${count} with ${lab} since ${since}`,
   boxArrived: (count: number, lab: string, since: string) => `${count} arrived at ${lab} ${since}; no result yet`,
-  awaiting: (count: number) => (count === 1 ? 'One cassette has no result yet' : `${count} cassettes have no result yet`),
+  awaiting: (count: number) =>
+    count === 1 ? 'One cassette has no result yet' : `${count} cassettes have no result yet`,
   awaitingDetail: 'When the report is there, key the results in',
   whoDue: 'Twelve hours have gone by. Who holds this device now?',
   whoNever: 'Say who holds this device: the name stands beside what is written down.',

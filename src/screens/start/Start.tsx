@@ -1,0 +1,116 @@
+/**
+ * The first page of a device: supervisor or office, nothing in the book yet, perhaps no signal. Afterwards a book is open: a new one, the
+ * one from a backup, or the practice book. When the browser has emptied the book, that is said first and the backup is the way on.
+ */
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { Choice } from '#parts/Choice.tsx';
+import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
+import { FileField } from '#parts/FileField.tsx';
+import { Particulars } from '#parts/Lines.tsx';
+import { MainAction } from '#parts/MainAction.tsx';
+import { Notice } from '#parts/Notice.tsx';
+import { Page } from '#parts/Page.tsx';
+import { TextField } from '#parts/TextField.tsx';
+import type { BackupPreview } from '#store/backup.ts';
+import { useBookState } from '#store/hooks.ts';
+import { previewItems } from '#words/keep.ts';
+import { en as words } from '#words/start.ts';
+import { AlreadyOpen } from './AlreadyOpen.tsx';
+import { type Begun, lookIntoBackup, openNew, openPractice, restore } from './begin.ts';
+import styles from './start.module.css';
+
+type Way = 'new' | 'backup' | 'practice';
+
+const actionByWay = { new: words.openNew, backup: words.lookInto, practice: words.openPractice };
+
+export function Start() {
+  const state = useBookState();
+  const evicted = state.kind === 'evicted';
+  const [, go] = useLocation();
+  const [way, setWay] = useState<Way>(evicted ? 'backup' : 'new');
+  const [firmName, setFirmName] = useState('');
+  const [file, setFile] = useState<File | null>(null);
+  const [preview, setPreview] = useState<BackupPreview | null>(null);
+  const [busy, setBusy] = useState(false);
+  const [errors, setErrors] = useState<readonly FieldError[]>([]);
+  if (state.kind === 'open' && !busy) return <AlreadyOpen />;
+
+  const begin = (): Promise<Begun> => {
+    if (way === 'practice') return openPractice();
+    if (way === 'new') return openNew(firmName);
+    return preview === null ? lookIntoBackup(file) : restore(preview);
+  };
+  const submit = async () => {
+    setBusy(true);
+    const begun = await begin();
+    setBusy(false);
+    setErrors(begun.kind === 'errors' ? begun.errors : []);
+    if (begun.kind === 'preview') setPreview(begun.preview);
+    if (begun.kind === 'open') go(begun.next);
+  };
+  const change = (next: Way) => {
+    setWay(next);
+    setPreview(null);
+    setErrors([]);
+  };
+
+  return (
+    <Page
+      heading={evicted ? words.evicted.heading : words.heading}
+      over={words.over}
+      action={
+        <MainAction type="submit" form="begin" busy={busy}>
+          {busy ? words.busy : way === 'backup' && preview !== null ? words.takeIn : actionByWay[way]}
+        </MainAction>
+      }
+    >
+      <ErrorSummary errors={errors} />
+      {evicted ? <Notice kind="alert">{words.evicted.text}</Notice> : <p>{words.intro}</p>}
+      <form
+        id="begin"
+        noValidate
+        className={styles.form}
+        onSubmit={(event) => {
+          event.preventDefault();
+          void submit();
+        }}
+      >
+        <Choice
+          name="way"
+          label={words.choose}
+          options={(evicted ? (['backup', 'new', 'practice'] as const) : (['new', 'backup', 'practice'] as const)).map(
+            (value) => ({ value, ...words.choices[value] }),
+          )}
+          value={way}
+          onChange={change}
+        />
+        {way === 'new' && (
+          <TextField
+            name="firmName"
+            label={words.firmName}
+            hint={words.firmNameHint}
+            value={firmName}
+            onChange={setFirmName}
+            error={errorOf(errors, 'firmName')}
+            autoComplete="organization"
+          />
+        )}
+        {way === 'backup' && (
+          <FileField
+            name="file"
+            label={words.file}
+            hint={words.fileHint}
+            onChange={(chosen) => {
+              setFile(chosen);
+              setPreview(null);
+              setErrors([]);
+            }}
+            error={errorOf(errors, 'file')}
+          />
+        )}
+        {preview !== null && <Particulars items={previewItems(preview)} />}
+      </form>
+    </Page>
+  );
+}

@@ -1,0 +1,49 @@
+/** The three ways into a book, each ending in an open book, a look into a file, or a sentence that says what to do. */
+import type { FieldError } from '#parts/ErrorSummary.tsx';
+import { type BackupPreview, readBackup, takeIn } from '#store/backup.ts';
+import { newBook, switchBook } from '#store/opening.ts';
+import { bookState } from '#store/session.ts';
+import { backupRefused, failedSentence } from '#words/saving.ts';
+import { en as words } from '#words/start.ts';
+
+export type Begun =
+  | { readonly kind: 'open'; readonly next: string }
+  | { readonly kind: 'preview'; readonly preview: BackupPreview }
+  | { readonly kind: 'errors'; readonly errors: readonly FieldError[] };
+
+const errors = (field: string | null, text: string): Begun => ({ kind: 'errors', errors: [{ field, text }] });
+const firmNameMost = 400;
+
+export async function openNew(typed: string): Promise<Begun> {
+  const firmName = typed.trim();
+  if (firmName === '') return errors('firmName', words.firmNameMissing);
+  if (firmName.length > firmNameMost) return errors('firmName', words.firmNameLong);
+  if (bookState().kind === 'open') await switchBook('book');
+  const written = await newBook({ firmName, practice: false });
+  if (written.kind === 'written') return { kind: 'open', next: '/who' };
+  return errors(null, failedSentence(written.kind === 'failed' ? written.why : 'unknown'));
+}
+
+export async function lookIntoBackup(file: File | null): Promise<Begun> {
+  if (file === null) return errors('file', words.fileMissing);
+  const read = await readBackup(file);
+  return read.kind === 'preview'
+    ? { kind: 'preview', preview: read }
+    : errors('file', backupRefused[read.why] ?? backupRefused.damaged ?? '');
+}
+
+export async function restore(preview: BackupPreview): Promise<Begun> {
+  const taken = await takeIn(preview);
+  if (taken.kind === 'takenIn') return { kind: 'open', next: '/who' };
+  if (taken.kind === 'failed') return errors(null, failedSentence(taken.why));
+  return errors('file', backupRefused[taken.why] ?? backupRefused.damaged ?? '');
+}
+
+/** A practice book that is there opens as it was left; else it is written, which takes a moment. */
+export async function openPractice(): Promise<Begun> {
+  await switchBook('practice');
+  if (bookState().kind === 'open') return { kind: 'open', next: '/' };
+  const { writePracticeBook } = await import('./practiceBook.ts');
+  const failed = await writePracticeBook();
+  return failed === null ? { kind: 'open', next: '/' } : errors(null, failedSentence(failed));
+}

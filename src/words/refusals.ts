@@ -1,0 +1,77 @@
+/** Why something may not be written down now, and what to do about it: one sentence for each key of records/decide/refusal.ts. */
+import type { Caution, CautionKey, Refusal, RefusalKey } from '#records/decide/refusal.ts';
+
+type Params = Readonly<Record<string, string>>;
+
+const named = (value: string | undefined, before = ' '): string => (value ? `${before}${value}` : '');
+
+export const refusals: Readonly<Record<RefusalKey, (p: Params) => string>> = {
+  entryNotComplete: () =>
+    'Something on this page is not filled in, or not in a form that can be kept. Look at each line.',
+  timeInFuture: () => 'This time has not come yet. Write the time at which it happened.',
+  clockSetBack: () =>
+    "The device's clock was set back while something was running. Put the clock right, then type the time from a watch.",
+  endBeforeStart: () => 'The end comes before the start. Look at both times and the day.',
+  piecesOverlap: () => 'Two pieces of work overlap. Change their times so that one ends before the next begins.',
+  whyNeeded: () => 'Say why in a few words; the reason stays with the entry.',
+  looksLikeSocialSecurityNumber: () =>
+    'This looks like a social security number. Leave it out, or use a number of your own firm.',
+  recordUnknown: () => 'This is not in the book on this device. Take in the file of the other device first, or add it.',
+  alreadyInBook: () => 'This is in the book already. Choose it from the list.',
+  numberUsed: (p) => `The number${named(p.sampleNumber)} stands on another cassette already. Take the next number.`,
+  numberWrong: (p) => `The number${named(p.sampleNumber)} does not fit its last digit. Compare it with the cassette.`,
+  pumpRunningElsewhere: (p) =>
+    `This pump runs on another worker${named(p.sampleNumber, ' with sample ')}. Stop it there first, or choose another pump.`,
+  workerWearsAnother: (p) =>
+    `This worker wears another pump${named(p.sampleNumber, ' with sample ')}. Stop that one first.`,
+  alreadyPutOn: () => 'The pump was put on already. Nothing needed to be written twice.',
+  notPutOn: () => 'The pump was not put on yet. Say when it was put on first.',
+  beforePutOn: () => 'This time lies before the pump was put on. Look at both times.',
+  stopBeforeStart: () => 'The pump cannot stop before it was put on. Look at both times and the day.',
+  zeroMinutes: () => 'Put on and stopped at one and the same minute. Look at both times.',
+  alreadyStopped: () => 'The pump was stopped already. If that was a mistake, say so on the page of the sample.',
+  afterStopped: () => 'This time lies after the pump was stopped. Look at both times.',
+  notStopped: () => 'The pump was not stopped yet. Say when it was stopped first.',
+  stillRunning: () => 'The pump is still on the worker. Stop it first.',
+  alreadyOff: () => 'The pump is off the worker already.',
+  notOff: () => 'The pump is on the worker already.',
+  alreadyAway: () => 'The worker is away from the lead area already.',
+  notAway: () => 'The worker is not written down as away from the lead area.',
+  sealBeforeStop: () => 'The cassette is sealed after the pump has stopped. Look at both times.',
+  alreadySealed: () => 'The cassette is sealed already.',
+  alreadyVoid: () => 'This sample is void already.',
+  sampleVoid: () => 'This sample is void. What it showed is kept; nothing more is written on it.',
+  isBlank: () => 'This is a field blank: no air is drawn through it.',
+  followedStillRunning: () => 'The cassette before this one still runs. Stop it first.',
+  alreadyStated: () => 'This is written down already. Correct it instead, with the reason.',
+  resultAlreadyIn: (p) =>
+    `This result is in the book already${named(p.reportNumber, ', from report ')}. Nothing needed to be written twice.`,
+  sampleInOtherBox: (p) => `The cassette${named(p.sampleNumber)} is packed in another box. Take it out there first.`,
+  sampleTwiceInBox: (p) => `The cassette${named(p.sampleNumber)} stands twice in this box.`,
+  sheetRevisionNotNext: () =>
+    'Another revision of this sheet was issued meanwhile. Look at it, then issue the next one.',
+  alreadyHandedOver: () => 'This box was handed over already.',
+  factUnknown: () => 'The entry to be corrected is not on this device. Take in the file of the device that wrote it.',
+  fieldUnknown: () => 'This value does not exist in the entry. Load the page again.',
+  fieldFixed: () =>
+    'This value cannot be corrected, because other entries hang on it. Void the entry and write a new one.',
+  valueChangedMeanwhile: () => 'Somebody has corrected this value meanwhile. Look at the new value, then decide again.',
+  sameValue: () => 'The new value is the old one. Nothing needed to be corrected.',
+  conflictOpen: () => 'Two corrections contradict each other here. Settle them first.',
+  noConflict: () => 'There is nothing left to settle here.',
+};
+
+export const cautions: Readonly<Record<CautionKey, (p: Params) => string>> = {
+  noFlowCheckYet: () => 'This pump has no flow check before yet.',
+  fittingNotChecked: () => 'The fitting was not checked.',
+  resultForVoid: () => 'This sample is void. Its result is kept, and still shows what it shows.',
+  resultBeforeStop: () => 'The pump of this sample is not written down as stopped.',
+  revisedReport: () => 'There was a result already. Both are kept; where they differ, the higher one stands.',
+  notSealed: () => 'It is not written down that the cassette was sealed.',
+  voidInBox: () => 'A void sample is in the box.',
+};
+
+export const refusalSentence = ({ key, params }: Pick<Refusal, 'key' | 'params'>): string => refusals[key](params);
+export const cautionSentence = ({ key, params }: Pick<Caution, 'key' | 'params'>): string => cautions[key](params);
+
+export const en = { refusal: refusalSentence, caution: cautionSentence };
