@@ -78,8 +78,6 @@ export const due: Readonly<Record<DueKey, DueWords>> = {
   },
 };
 
-const setting = { indoors: 'Indoors', outdoors: 'Outdoors' } as const;
-
 export const en = {
   heading: (day: string, site: string | null) => (site === null ? day : `${day}, ${site}`),
   whatIsDue: 'What is due',
@@ -123,26 +121,5 @@ export const en = {
     siteMissing: 'Choose the site, or add it',
     alreadyOpen: 'This site is open today already. Go to its page.',
     cancel: 'Not now',
-  },
-  site: {
-    name: 'Name of the site',
-    nameHint: 'As everybody on the crew calls it',
-    nameMissing: 'Write the name of the site',
-    state: 'State or territory',
-    stateHint: 'Whose rule governs here',
-    stateMissing: 'Choose the state or territory',
-    choose: 'Choose',
-    setting: 'Is the work indoors or outdoors?',
-    settings: [
-      { value: 'indoors', label: setting.indoors },
-      { value: 'outdoors', label: setting.outdoors },
-    ] as const,
-    settingMissing: 'Say whether the work is indoors or outdoors',
-    altitude: 'Altitude above the sea',
-    altitudeHint:
-      'May stay blank. Then a rotameter cannot be corrected for thin air unless the station pressure is typed, and a low result proves less.',
-    zone: 'Time zone',
-    zoneHint: 'Preset from this device; change it where the site keeps another time',
-    zoneUnknown: 'This device knows no such time zone. Write it like America/New_York',
   },
 };
