@@ -1,16 +1,84 @@
 /**
  * Facts -> one record. Pure, and independent of the order in which facts arrived: they are sorted here, by recorded and then id.
- * Facts of other records may not be among them; unknown ones may.
+ * Unknown facts may be among them; those that must be understood make the record doubtful.
  */
-import type { AnyRecord } from './book.ts';
-import type { StoredFact } from './canonical.ts';
+import type { AnyRecord, RecordBase } from './book.ts';
+import { foldBox } from './box.ts';
+import { readFact, type StoredFact } from './canonical.ts';
+import { type RecordKind, recordKinds } from './common.ts';
+import { corrected } from './corrections.ts';
+import type { Envelope, Fact } from './fact.ts';
+import { foldFlowCheck } from './flowCheck.ts';
+import { type FoldInput, ofKind } from './foldCase.ts';
+import { foldRegister, isRegisterKind } from './registers.ts';
+import { foldSample } from './sample.ts';
+import { foldShift } from './shift.ts';
+import { foldWorkday } from './workday.ts';
 
 /** Change when any fold case changes: derived records of another edition are dropped and rebuilt. */
 export const foldEdition = 1;
 
-/** Null while the facts do not yet tell what the record is (its first fact is missing), or when its kind is unknown here. */
+type Ordered = Pick<Envelope, 'id' | 'recorded'>;
+const inOrder = (a: Ordered, b: Ordered): number =>
+  a.recorded < b.recorded ? -1 : a.recorded > b.recorded ? 1 : a.id < b.id ? -1 : a.id > b.id ? 1 : 0;
+
+interface Sorted {
+  readonly known: readonly Fact[];
+  readonly ids: readonly string[];
+  readonly notUnderstood: readonly string[];
+}
+
+function sortedFacts(stored: readonly StoredFact[]): Sorted {
+  const known: Fact[] = [];
+  const all: Ordered[] = [];
+  const notUnderstood: string[] = [];
+  for (const { id, text } of stored) {
+    const read = readFact(text);
+    if (read.kind === 'refused') throw new Error(`the journal holds a fact that cannot be read: ${id}, ${read.reason}`);
+    if (read.kind === 'known') known.push(read.fact);
+    else if (read.mustUnderstand) notUnderstood.push(id);
+    all.push(read.kind === 'known' ? read.fact : read.envelope);
+  }
+  return { known: known.sort(inOrder), ids: all.sort(inOrder).map(({ id }) => id), notUnderstood };
+}
+
+function foldKind(kind: RecordKind, input: FoldInput): AnyRecord | null {
+  if (isRegisterKind(kind)) return foldRegister(kind, input);
+  switch (kind) {
+    case 'shift':
+      return foldShift(input);
+    case 'flowCheck':
+      return foldFlowCheck(input);
+    case 'sample':
+      return foldSample(input);
+    case 'workday':
+      return foldWorkday(input);
+    case 'box':
+      return foldBox(input);
+    default:
+      return kind satisfies never;
+  }
+}
+
+const isRecordKind = (kind: string): kind is RecordKind => (recordKinds as readonly string[]).includes(kind);
+
+/**
+ * The record of a key (`kind:id`) from all facts that name it in `about`. Null while the facts do not yet tell what the record is (its
+ * first fact is missing), or when its kind is unknown here. Throws on a text that `readFact` refuses: the journal never takes one.
+ */
 export function foldRecord(key: string, facts: readonly StoredFact[]): AnyRecord | null {
-  void key;
-  void facts;
-  return null;
+  const at = key.indexOf(':');
+  const kind = key.slice(0, at);
+  if (!isRecordKind(kind)) return null;
+  const sorted = sortedFacts(facts);
+  const result = corrected(sorted.known);
+  const base: RecordBase = {
+    key,
+    id: key.slice(at + 1),
+    factIds: sorted.ids,
+    strikes: result.strikes,
+    conflicts: result.conflicts,
+    notUnderstood: [...sorted.notUnderstood, ...result.notApplied].sort(),
+  };
+  return foldKind(kind, { base, facts: result.facts, settlements: ofKind(sorted.known, 'correctionSettled.v1') });
 }

@@ -16,6 +16,14 @@ export const correctionFacts = {
     supersedes: factId.nullable().describe('An earlier correction of the same field that this one knew of'),
   }),
   'correctionSettled.v1': z
-    .looseObject({ replaces: factId, path, chosen: factId })
+    .looseObject({
+      replaces: factId,
+      path,
+      chosen: factId.describe('The correction that stands; the replaced fact itself when its first value stands'),
+      over: z
+        .array(factId)
+        .optional()
+        .describe('The candidates that this one knew of. Without it: all that were recorded before'),
+    })
     .describe('A person settled a conflict'),
 } as const;

@@ -1,0 +1,60 @@
+/**
+ * People, places and gear. Entered once, then reused; a name may change, and then the last writer wins among those who did not know of
+ * each other, and every earlier name is listed as struck.
+ */
+import type { AnyRecord, Strike } from './book.ts';
+import type { RecordKind } from './common.ts';
+import type { Fact } from './fact.ts';
+import { type FoldInput, ofKind } from './foldCase.ts';
+
+/** The fact that enters each kind, and the field that holds its name. */
+const entryByKind = {
+  book: { kind: 'bookOpened.v1', name: 'firmName' },
+  site: { kind: 'siteAdded.v1', name: 'name' },
+  person: { kind: 'personAdded.v1', name: 'name' },
+  jobClassification: { kind: 'jobClassificationAdded.v1', name: 'name' },
+  pump: { kind: 'pumpAdded.v1', name: 'serial' },
+  meter: { kind: 'meterAdded.v1', name: 'serial' },
+  lot: { kind: 'lotAdded.v1', name: 'lotNumber' },
+  laboratory: { kind: 'laboratoryAdded.v1', name: 'name' },
+} as const;
+export type RegisterKind = keyof typeof entryByKind;
+
+export const isRegisterKind = (kind: RecordKind): kind is RegisterKind => Object.hasOwn(entryByKind, kind);
+
+/** Name facts in order, the standing one last. */
+function namesInOrder(names: readonly Fact<'nameChanged.v1'>[]): readonly Fact<'nameChanged.v1'>[] {
+  const superseded = new Set(names.map(({ body }) => body.supersedes ?? null));
+  const heads = names.filter(({ id }) => !superseded.has(id));
+  const standing = heads.at(-1) ?? names.at(-1);
+  return standing ? [...names.filter((fact) => fact !== standing), standing] : [];
+}
+
+/** Each name that was struck for the next. */
+function strikesOf(entry: Fact, firstName: string, names: readonly Fact<'nameChanged.v1'>[]): readonly Strike[] {
+  let old = firstName;
+  return names.map(({ id, body, why, by }) => {
+    const strike = { correctionId: id, factId: entry.id, path: '/name', old, new: body.name, why, by };
+    old = body.name;
+    return strike;
+  });
+}
+
+/** Null until the fact that entered it has arrived. */
+export function foldRegister(kind: RegisterKind, { base, facts }: FoldInput): AnyRecord | null {
+  const { kind: entryKind, name } = entryByKind[kind];
+  const entry = facts.find((fact) => fact.kind === entryKind);
+  if (!entry) return null;
+  const names = namesInOrder(ofKind(facts, 'nameChanged.v1'));
+  const body = entry.body as Record<string, unknown>;
+  const strikes = [...base.strikes, ...strikesOf(entry, String(body[name]), names)];
+  const standing = names.at(-1);
+  const notes = ofKind(facts, 'noteMade.v1').map((fact) => fact.body.text);
+  return {
+    ...body,
+    ...base,
+    ...(standing ? { [name]: standing.body.name } : {}),
+    ...(notes.length > 0 ? { notes } : {}),
+    strikes,
+  } as unknown as AnyRecord;
+}
