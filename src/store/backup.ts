@@ -1,4 +1,19 @@
-/** The whole book in one file that can be read without this app, and the way back. Taking in is a union by fact id. */
+/**
+ * The whole book in one file that can be read without this app. Screens find the way back here too: looking into a file is in
+ * backupReading.ts, taking it in is in takingIn.ts.
+ */
+import { wallTimeOf } from '#core/calendar.ts';
+import { readFact } from '#records/canonical.ts';
+import { link, noLink, sequenceOf, writerOf } from '#records/chain.ts';
+import { writeBookText } from '#records/fileFormat.ts';
+import type { FileRow, JournalRow } from './database.ts';
+import { deviceZone, now, nowMs } from './device.ts';
+import { type Packed, pack } from './packing.ts';
+import { backupReadme } from './readme.ts';
+import { theSession } from './session.ts';
+
+export { type BackupPreview, type BackupRefusal, type ReadBackup, readBackup } from './backupReading.ts';
+export { type TakenIn, takeIn } from './takingIn.ts';
 
 export interface Backup {
   readonly blob: Blob;
@@ -7,57 +22,61 @@ export interface Backup {
   readonly factsCount: number;
 }
 
-export type BackupRefusal =
-  | 'notABackup'
-  | 'damaged'
-  | 'tooLarge'
-  | 'tooManyEntries'
-  | 'newerFormat'
-  | 'otherBook'
-  | 'practiceIntoReal'
-  | 'realIntoPractice';
-
-export interface BackupPreview {
-  readonly kind: 'preview';
-  readonly bookId: string;
-  readonly firmName: string;
-  readonly practice: boolean;
-  readonly factsCount: number;
-  /** Facts that this device does not hold yet. */
-  readonly newCount: number;
-  /** Facts held here already, byte for byte the same. */
-  readonly sameCount: number;
-  /** Fact ids with other bytes than here, or a broken chain: refused, never merged. */
-  readonly forks: readonly string[];
-  readonly unreadableCount: number;
-  /** Sample numbers that would stand on two samples. */
-  readonly sharedNumbers: readonly string[];
+export interface BackupOptions {
+  /** Version of the app, for the header. */
+  readonly writtenBy?: string;
+  /** More papers for readers without the app, such as the data dictionary. */
+  readonly papers?: readonly { readonly name: string; readonly text: string }[];
 }
 
-export type ReadBackup = BackupPreview | { readonly kind: 'refused'; readonly why: BackupRefusal };
+const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 
-export type TakenIn =
-  | { readonly kind: 'takenIn'; readonly newCount: number; readonly sharedNumbers: readonly string[] }
-  | { readonly kind: 'refused'; readonly why: BackupRefusal | 'forks' }
-  | { readonly kind: 'failed'; readonly why: 'quota' | 'lost' | 'newer' | 'evicted' | 'unknown' };
-
-export async function makeBackup(): Promise<Backup> {
-  throw new Error('not yet');
+/** Sound rows in order, and those that would make the whole text unreadable: not a fact, or a link that does not follow. */
+function sorted(rows: readonly JournalRow[]): { sound: JournalRow[]; unsound: JournalRow[] } {
+  const sound: JournalRow[] = [];
+  const unsound: JournalRow[] = [];
+  for (const row of rows) {
+    const last = sound.at(-1);
+    const follows =
+      last !== undefined && writerOf(last.id) === writerOf(row.id) && sequenceOf(row.id) === sequenceOf(last.id) + 1;
+    const previous = follows ? last.link : sequenceOf(row.id) === 1 ? noLink : null;
+    const broken = previous !== null && row.link !== link(previous, row.text);
+    (broken || readFact(row.text).kind === 'refused' ? unsound : sound).push(row);
+  }
+  return { sound, unsound };
 }
 
-/** Looks into a file and says what it holds against the open book, or against an empty device. Changes nothing. */
-export async function readBackup(file: Blob): Promise<ReadBackup> {
-  void file;
-  return { kind: 'refused', why: 'notABackup' };
-}
+const packedFile = ({ hash, type, bytes }: FileRow): Packed => ({
+  name: `files/${hash}.${type === 'application/pdf' ? 'pdf' : 'bin'}`,
+  bytes,
+  stored: true,
+});
 
-/** Takes in what `readBackup` showed: into the open book, or as a restore where none is. */
-export async function takeIn(preview: BackupPreview): Promise<TakenIn> {
-  void preview;
-  return { kind: 'failed', why: 'unknown' };
+const paper = (name: string, text: string): Packed => ({ name, bytes: utf8(text), stored: false });
+
+/** Reads the book in one transaction and packs it. Rejects with what the database throws. */
+export async function makeBackup({ writtenBy = 'fullshift', papers = [] }: BackupOptions = {}): Promise<Backup> {
+  const { db, bookId, which } = theSession();
+  const [rows, files] = await db.transaction('r', db.journal, db.files, () =>
+    Promise.all([db.journal.orderBy('id').toArray(), db.files.toArray()]),
+  );
+  const { sound, unsound } = sorted(rows);
+  const text = writeBookText({ bookId, practice: which === 'practice', writtenBy }, sound);
+  const entries = [
+    paper('README.txt', backupReadme),
+    paper('book.txt', text),
+    ...papers.map(({ name, text }) => paper(`dictionary.${name}`, text)),
+    ...(unsound.length === 0
+      ? []
+      : [paper('unreadable.txt', unsound.map((row) => `${row.link} ${row.id} ${row.text}\n`).join(''))]),
+    ...files.map(packedFile),
+  ];
+  const { day, time } = wallTimeOf(now(), deviceZone());
+  const name = `fullshift-${which === 'practice' ? 'EXAMPLE' : 'book'}-${day}-${time.replace(':', '')}.zip`;
+  return { blob: await pack(entries, nowMs()), name, factsCount: rows.length };
 }
 
 /** The backup left the device: shared, saved or downloaded. */
 export async function noteBackupHandedOut(backup: Backup): Promise<void> {
-  void backup;
+  await theSession().db.meta.put({ key: 'lastBackup', value: { at: now(), factsCount: backup.factsCount } });
 }

@@ -17,7 +17,8 @@ interface SavePicker {
   }>;
 }
 
-const nameOfError = (error: unknown): string => (error instanceof Error || error instanceof DOMException ? error.name : '');
+const nameOfError = (error: unknown): string =>
+  error instanceof Error || error instanceof DOMException ? error.name : '';
 
 const outcomeOf = (error: unknown): Delivery => {
   if (nameOfError(error) === 'AbortError') return { kind: 'cancelled' };

@@ -2,6 +2,7 @@
  * The one file that reads the device's clock and random numbers. Everything else is handed an instant or an id.
  * Instants are ISO strings in UTC to the millisecond; ids are 60 random bits in Crockford's base 32.
  */
+import { offsetMinAt } from '#core/calendar.ts';
 import type { Happened } from '#records/fact.ts';
 
 const alphabet = '0123456789abcdefghjkmnpqrstvwxyz';
@@ -46,19 +47,7 @@ export const newWriter = newId;
 /** The zone the device is set to: an IANA name. */
 export const deviceZone = (): string => Intl.DateTimeFormat().resolvedOptions().timeZone || 'UTC';
 
-/** Minutes that the zone is ahead of UTC at an instant. Throws on a zone that the device does not know. */
-export function offsetMinAt(at: string, zone: string): number {
-  const parts = new Intl.DateTimeFormat('en-US', { timeZone: zone, timeZoneName: 'longOffset' }).formatToParts(
-    new Date(at),
-  );
-  const name = parts.find((part) => part.type === 'timeZoneName')?.value ?? 'GMT';
-  const found = /^GMT([+-])(\d{2}):(\d{2})/.exec(name);
-  if (found === null) return 0;
-  const minutes = Number(found[2]) * 60 + Number(found[3]);
-  return found[1] === '-' ? -minutes : minutes;
-}
-
-/** A tap: it happened now, at the site's zone. */
+/** A tap: it happened now, at the site's zone. Throws on a zone that the device does not know. */
 export function happenedNow(zone: string): Happened {
   const at = now();
   return { at, zone, offsetMin: offsetMinAt(at, zone), entry: 'tapped', from: null };

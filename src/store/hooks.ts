@@ -149,8 +149,12 @@ export function useDraft<T>(key: string, initial: T): Draft<T> {
   });
   const typed = useRef(false);
   const first = useRef(initial);
+  const blank = useRef(initial);
+  blank.current = initial;
   useEffect(() => {
     typed.current = false;
+    first.current = blank.current;
+    setHeld({ value: first.current, kept: true, loaded: false });
     let here = true;
     if (session === null) return;
     void loadDraft(session.db, key)

@@ -73,12 +73,7 @@ export async function boxBook(db: BookDatabase, boxId: string): Promise<Book | n
 }
 
 /** Newest first, at most `limit`, older than the sort key `before` when given. */
-async function newest(
-  db: BookDatabase,
-  kind: RecordKind,
-  limit: number,
-  before: string | null,
-): Promise<DerivedRow[]> {
+async function newest(db: BookDatabase, kind: RecordKind, limit: number, before: string | null): Promise<DerivedRow[]> {
   return db.records
     .where('[kind+sort]')
     .between([kind, ''], [kind, before ?? last], true, false)

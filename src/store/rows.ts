@@ -21,6 +21,10 @@ interface Place {
 
 const optional = (prefix: string, id: string | null): readonly string[] => (id === null ? [] : [`${prefix}:${id}`]);
 
+/** Sorts by prefix, then by running number, whatever their lengths. */
+export const numberLink = (sampleNumber: string): string =>
+  `number:${sampleNumber.slice(0, 2)}:${sampleNumber.length > 2 ? sampleNumber.padStart(10, '0') : ''}`;
+
 const running = (sample: SampleRecord): boolean =>
   sample.putOn !== null && sample.stopped === null && sample.voided === null;
 
@@ -33,7 +37,7 @@ function placeOfSample(sample: SampleRecord): Place {
     sort: `${sample.preparedAt}~${sample.id}`,
     links: [
       `shift:${sample.shiftId}`,
-      `number:${sample.sampleNumber}`,
+      numberLink(sample.sampleNumber),
       ...optional('workday', sample.workdayId),
       ...optional('worker', sample.workerId),
       ...(running(sample) ? ['running'] : []),

@@ -32,9 +32,7 @@ async function rowsOfShifts(db: BookDatabase, shiftIds: readonly string[]): Prom
 export async function runSheet(db: BookDatabase, today: string): Promise<RunSheet> {
   const registers = await registerRows(db);
   const rows = await db.records.where('links').equals('unfinished').limit(unfinishedShown).toArray();
-  const unfinished = rows
-    .sort((a, b) => (a.sort < b.sort ? -1 : 1))
-    .map((row) => row.record as SampleRecord);
+  const unfinished = rows.sort((a, b) => (a.sort < b.sort ? -1 : 1)).map((row) => row.record as SampleRecord);
   const todays = (await newestShifts(db, shiftsShown)).filter((shift) => shift.workOn >= today);
   const open = unfinished.map((sample) => sample.shiftId).reverse();
   const shiftIds = [...new Set([...todays.map((shift) => shift.id), ...open])].slice(0, shiftsShown);

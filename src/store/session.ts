@@ -29,8 +29,8 @@ export interface Session {
   readonly writer: string;
   /** The highest own sequence that this tab has seen committed; 0 when the writer is new. */
   lastSequence: number;
-  /** False while derived rows are given up or being rebuilt. */
-  derivedComplete: boolean;
+  /** The two digits that sample numbers made here begin with. */
+  prefix: string;
 }
 
 let state: BookState = { kind: 'opening' };

@@ -60,4 +60,3 @@ export function bookOf(rows: readonly DerivedRow[]): Book {
     boxes: ofKind(rows, 'box'),
   };
 }
-

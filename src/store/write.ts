@@ -1,35 +1,133 @@
-/** Writes facts: one strict transaction, and the answer only after it is complete. */
-import type { NewFact } from '#records/fact.ts';
+/**
+ * Writes facts: one strict transaction, and the answer only after it is complete. A lost connection is reopened and tried once more; a
+ * full disk gives up the derived rows first, since they can be rebuilt. The draft goes only with the facts that make it good.
+ */
 
-/** Bytes that go into the same transaction as the fact that names their hash. */
-export interface NewFile {
-  readonly hash: string;
-  readonly type: string;
-  readonly bytes: Uint8Array;
-}
+import { sequenceOf } from '#records/chain.ts';
+import type { Caution, Refusal } from '#records/decide/refusal.ts';
+import type { NewFact } from '#records/fact.ts';
+import { type Appended, type AppendOptions, append } from './append.ts';
+import { lastSeenAt, lookAtClock } from './clock.ts';
+import type { FileRow, JournalRow } from './database.ts';
+import { draftKeyOf, flushDraft, forgetDraft, holdDraft } from './drafts.ts';
+import { storageFailure } from './failures.ts';
+import { setDerivedComplete, setHeldMark } from './marks.ts';
+import { askToPersistAfterSample } from './persistence.ts';
+import { rebuildSoon } from './rebuild.ts';
+import { bookState, openSession, type Session, setBookState } from './session.ts';
+
+/** Hand this as `sampleNumber` of a new sample: the book puts the next free number, inside the transaction. */
+export const nextFreeNumber = '';
 
 export interface WriteOptions {
-  /** The draft that this write makes good: deleted in the same transaction. */
+  /** The draft (the key given to useDraft) that this write makes good: deleted in the same transaction. */
   readonly draftKey?: string;
-  readonly files?: readonly NewFile[];
-}
-
-/** Why something may not be done now: a reason key for words, and the record it stands on. Replaced by records/decide.ts. */
-export interface Refusal {
-  readonly reason: string;
-  readonly [more: string]: unknown;
+  /** Bytes that go into the same transaction as the fact that names their hash. */
+  readonly files?: readonly FileRow[];
 }
 
 export type FailedWhy = 'quota' | 'lost' | 'newer' | 'evicted' | 'unknown';
 
 export type Written =
-  | { readonly kind: 'written'; readonly factIds: readonly string[]; readonly sampleNumbers?: readonly string[] }
+  | {
+      readonly kind: 'written';
+      readonly factIds: readonly string[];
+      readonly sampleNumbers: readonly string[];
+      readonly cautions: readonly Caution[];
+    }
   | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
   | { readonly kind: 'failed'; readonly why: FailedWhy };
 
-/** Never throws for what a device can do to us; a throw is a bug. The draft is kept unless `written`. */
+const failed = (why: FailedWhy): Written => ({ kind: 'failed', why });
+
+const whyNotOpen = (): FailedWhy => {
+  const { kind } = bookState();
+  return kind === 'evicted' ? 'evicted' : kind === 'newerVersion' ? 'newer' : 'lost';
+};
+
+/** One transaction. Resolves after it is complete, strictly: on the disk. */
+async function once(session: Session, wanted: readonly NewFact[], options: AppendOptions): Promise<Written> {
+  const { db, which } = session;
+  if (db.isNewer()) {
+    setBookState({ kind: 'newerVersion', which }, null);
+    return failed('newer');
+  }
+  const tables = [db.journal, db.records, db.drafts, db.meta, ...(options.files === undefined ? [] : [db.files])];
+  const outcome: Appended = await db.transaction('rw', tables, () => append(session, wanted, options));
+  if (outcome.kind !== 'evicted') return outcome;
+  setBookState({ kind: 'evicted', which }, null);
+  db.close();
+  return failed('evicted');
+}
+
+/** Derived rows are deleted to make room; they are rebuilt from the journal. */
+export async function giveUpDerived(session: Session): Promise<void> {
+  const { db, which } = session;
+  setDerivedComplete(which, false);
+  await db.transaction('rw', db.records, db.meta, async () => {
+    await db.records.clear();
+    await db.meta.delete('derived');
+  });
+}
+
+async function reopen(session: Session): Promise<void> {
+  session.db.close();
+  await session.db.open();
+}
+
+async function recover(why: 'quota' | 'lost', session: Session): Promise<void> {
+  if (why === 'lost') return reopen(session);
+  await giveUpDerived(session);
+}
+
+async function tryTwice(session: Session, wanted: readonly NewFact[], options: AppendOptions): Promise<Written> {
+  try {
+    return await once(session, wanted, options);
+  } catch (error) {
+    const why = storageFailure(error);
+    if (why === null) throw error;
+    if (why === 'unknown') return failed(why);
+    try {
+      await recover(why, session);
+      return await once(session, wanted, options);
+    } catch (second) {
+      return failed(storageFailure(second) ?? why);
+    } finally {
+      if (why === 'quota') rebuildSoon(session);
+    }
+  }
+}
+
+function remember(session: Session, factIds: readonly string[]): void {
+  const last = factIds.at(-1);
+  if (last === undefined) return;
+  session.lastSequence = Math.max(session.lastSequence, sequenceOf(last));
+  const { bookId, writer, lastSequence } = session;
+  setHeldMark(session.which, { bookId, writer, lastSequence });
+}
+
+/** Never throws for what a device can do to us; a throw is a bug. The draft is kept unless the answer is `written`. */
 export async function write(wanted: readonly NewFact[], options: WriteOptions = {}): Promise<Written> {
-  void wanted;
-  void options;
-  return { kind: 'failed', why: 'unknown' };
+  const session = openSession();
+  if (session === null) return failed(whyNotOpen());
+  const { draftKey, files } = options;
+  if (draftKey !== undefined) holdDraft(draftKey);
+  const tried: JournalRow[] = [];
+  let outcome: Written = failed('unknown');
+  try {
+    outcome = await tryTwice(session, wanted, {
+      tried,
+      lastSeenAt: lastSeenAt(),
+      ...(files === undefined ? {} : { files }),
+      ...(draftKey === undefined ? {} : { draftKey: draftKeyOf(draftKey) }),
+    });
+  } finally {
+    if (draftKey !== undefined) await (outcome.kind === 'written' ? forgetDraft(draftKey) : flushDraft(draftKey));
+  }
+  if (outcome.kind === 'written') {
+    remember(session, outcome.factIds);
+    lookAtClock();
+    if (outcome.sampleNumbers.length > 0) askToPersistAfterSample(session);
+  }
+  return outcome;
 }

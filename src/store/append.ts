@@ -1,0 +1,173 @@
+/**
+ * The appending transaction. Everything awaited in here is a table call; hashing is synchronous. Reads: the writer's last row, the
+ * facts of the records named, and what the decision needs. Writes: facts by `add`, the refolded records, files; deletes the draft.
+ */
+
+import { subjectOf } from '#records/about.ts';
+import type { AnyRecord } from '#records/book.ts';
+import { canonicalJson } from '#records/canonical.ts';
+import { factIdOf, link, noLink, sequenceOf } from '#records/chain.ts';
+import type { Caution, Refusal } from '#records/decide/refusal.ts';
+import { decide, type Fresh, type Needs, needs } from '#records/decide.ts';
+import type { NewFact } from '#records/fact.ts';
+import { foldRecord } from '#records/fold.ts';
+import { nextRecorded, observe } from '#records/recordedClock.ts';
+import { nextSampleNumber } from '#records/sampleNumber.ts';
+import type { FileRow, JournalRow } from './database.ts';
+import { now } from './device.ts';
+import { boxesOf, byIndex, fromJournal, type Lookup, samplesOf } from './lookup.ts';
+import { derivedIsComplete } from './marks.ts';
+import { numberLink, rowOf } from './rows.ts';
+import type { Session } from './session.ts';
+
+export type Appended =
+  | {
+      readonly kind: 'written';
+      readonly factIds: readonly string[];
+      readonly sampleNumbers: readonly string[];
+      readonly cautions: readonly Caution[];
+    }
+  | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
+  | { readonly kind: 'evicted' };
+
+export interface AppendOptions {
+  readonly draftKey?: string;
+  readonly files?: readonly FileRow[];
+  readonly lastSeenAt: string | null;
+  /** What an earlier try put into a transaction that was lost: told from here whether it had arrived after all. */
+  readonly tried: JournalRow[];
+}
+
+const recordedOf = (row: JournalRow): string => String((JSON.parse(row.text) as { recorded?: unknown }).recorded);
+
+/** The writer's last row; 'evicted' when rows that this tab has seen are gone. */
+async function lastOwn(session: Session): Promise<JournalRow | null | 'evicted'> {
+  const { db, writer } = session;
+  const row = await db.journal.where('id').between(`${writer}.`, `${writer}/`).last();
+  if (row === undefined && session.lastSequence === 0) {
+    return (await db.meta.get('writer'))?.value === writer ? null : 'evicted';
+  }
+  return row === undefined || sequenceOf(row.id) < session.lastSequence ? 'evicted' : row;
+}
+
+const keysOf = (wanted: readonly NewFact[]): ReadonlySet<string> =>
+  new Set(wanted.flatMap((fact) => [...fact.about, subjectOf(fact) ?? []].flat()));
+
+async function factsAbout(session: Session, keys: Iterable<string>): Promise<Map<string, readonly JournalRow[]>> {
+  const found = new Map<string, readonly JournalRow[]>();
+  for (const key of keys) found.set(key, await session.db.journal.where('about').equals(key).toArray());
+  return found;
+}
+
+const numberedKinds: readonly string[] = ['samplePrepared.v1', 'blankOpened.v1'];
+
+/** Puts the next free number where the screen left it to the book (an empty string). */
+async function numbered(session: Session, wanted: readonly NewFact[], lookup: Lookup): Promise<readonly NewFact[]> {
+  const isOpen = (fact: NewFact): boolean =>
+    numberedKinds.includes(fact.kind) && (fact.body as { sampleNumber?: string }).sampleNumber === '';
+  if (!wanted.some(isOpen)) return wanted;
+  const used = [...(await lookup.numbersUnder(session.prefix))];
+  return wanted.map((fact) => {
+    if (!isOpen(fact)) return fact;
+    const sampleNumber = nextSampleNumber(session.prefix, used);
+    used.push(sampleNumber);
+    return { ...fact, body: { ...fact.body, sampleNumber } } as NewFact;
+  });
+}
+
+async function freshFor(
+  session: Session,
+  need: Needs,
+  about: ReadonlyMap<string, readonly JournalRow[]>,
+  lookup: Lookup,
+): Promise<Fresh> {
+  const records = new Map<string, AnyRecord>();
+  for (const key of new Set([...need.keys, ...about.keys()])) {
+    const facts = about.get(key);
+    const record = facts === undefined ? await lookup.record(key) : foldRecord(key, facts);
+    if (record !== null) records.set(key, record);
+  }
+  const facts = new Map<string, string>();
+  for (const rows of about.values()) for (const row of rows) facts.set(row.id, row.text);
+  for (const id of need.facts) {
+    const row = facts.has(id) ? undefined : await session.db.journal.get(id);
+    if (row !== undefined) facts.set(id, row.text);
+  }
+  const withNumbers = await Promise.all(need.sampleNumbers.map((number) => lookup.linked(numberLink(number))));
+  const boxes = await Promise.all(need.boxesOfSamples.map((id) => lookup.linked(`sample:${id}`)));
+  return {
+    records,
+    facts,
+    running: need.runningSamples ? samplesOf(await lookup.linked('running')) : [],
+    withNumbers: samplesOf(withNumbers.flat()),
+    boxes: boxesOf(boxes.flat()),
+  };
+}
+
+/** Gives each fact its id, recorded time and link, after the writer's last row. */
+function journalRows(
+  session: Session,
+  facts: readonly NewFact[],
+  last: JournalRow | null,
+  about: ReadonlyMap<string, readonly JournalRow[]>,
+): JournalRow[] {
+  const wall = now();
+  let sequence = last === null ? 0 : sequenceOf(last.id);
+  let recorded = last === null ? null : recordedOf(last);
+  let previous = last?.link ?? noLink;
+  for (const rows of about.values()) for (const row of rows) recorded = observe(recorded, recordedOf(row), wall);
+  return facts.map((fact) => {
+    sequence += 1;
+    recorded = nextRecorded(recorded, wall);
+    const id = factIdOf(session.writer, sequence);
+    const text = canonicalJson({ id, ...fact, recorded });
+    previous = link(previous, text);
+    return { id, about: fact.about, text, link: previous };
+  });
+}
+
+async function refold(session: Session, about: Map<string, readonly JournalRow[]>, added: readonly JournalRow[]) {
+  const keys = new Set(added.flatMap((row) => row.about));
+  const unread = [...keys].filter((key) => !about.has(key));
+  for (const [key, rows] of await factsAbout(session, unread)) {
+    about.set(
+      key,
+      rows.filter((row) => !added.some(({ id }) => id === row.id)),
+    );
+  }
+  const rows = [...keys].flatMap((key) => {
+    const record = foldRecord(key, [...(about.get(key) ?? []), ...added.filter((row) => row.about.includes(key))]);
+    return (record === null ? null : rowOf(record)) ?? [];
+  });
+  if (rows.length > 0) await session.db.records.bulkPut(rows);
+}
+
+/** Runs inside a transaction over journal, records, drafts, meta, and files when there are any. */
+export async function append(session: Session, wanted: readonly NewFact[], options: AppendOptions): Promise<Appended> {
+  const { db } = session;
+  const last = await lastOwn(session);
+  if (last === 'evicted') return { kind: 'evicted' };
+  const first = options.tried[0];
+  if (first !== undefined && (await db.journal.get(first.id))?.text === first.text) return written(options.tried, []);
+  const lookup = derivedIsComplete(session.which) ? byIndex(db) : await fromJournal(db);
+  const asked = await numbered(session, wanted, lookup);
+  const about = await factsAbout(session, keysOf(asked));
+  const fresh = await freshFor(session, needs(asked), about, lookup);
+  const decision = decide(asked, fresh, { now: now(), lastSeenAt: options.lastSeenAt });
+  if (decision.kind === 'refused') return decision;
+  const rows = journalRows(session, decision.facts, last, about);
+  options.tried.splice(0, Number.POSITIVE_INFINITY, ...rows);
+  await db.journal.bulkAdd(rows);
+  await refold(session, about, rows);
+  if (options.files !== undefined && options.files.length > 0) await db.files.bulkPut([...options.files]);
+  if (options.draftKey !== undefined) await db.drafts.delete(options.draftKey);
+  return written(rows, decision.cautions);
+}
+
+function written(rows: readonly JournalRow[], cautions: readonly Caution[]): Appended {
+  const sampleNumbers = rows.flatMap((row) => {
+    const fact = JSON.parse(row.text) as { kind: string; body: { sampleNumber: string } };
+    return numberedKinds.includes(fact.kind) ? [fact.body.sampleNumber] : [];
+  });
+  return { kind: 'written', factIds: rows.map(({ id }) => id), sampleNumbers, cautions };
+}

@@ -1,0 +1,145 @@
+/** Looks into a backup and says what it holds against the open book, or against an empty device. Changes nothing. */
+
+import type { JournalEntry } from '#records/chain.ts';
+import { readBookText } from '#records/fileFormat.ts';
+import { compareTakeIn, type Gap, type Have, type TakeInComparison } from '#records/merge.ts';
+import type { FileRow, Which } from './database.ts';
+import { hashOf } from './files.ts';
+import { packingLimits, unpack } from './packing.ts';
+import { openSession, type Session } from './session.ts';
+
+export type BackupRefusal =
+  | 'notABackup'
+  | 'damaged'
+  | 'tooLarge'
+  | 'tooManyEntries'
+  | 'newerFormat'
+  | 'otherBook'
+  | 'practiceIntoReal'
+  | 'realIntoPractice';
+
+export interface BackupPreview {
+  readonly kind: 'preview';
+  readonly bookId: string;
+  readonly firmName: string | null;
+  readonly practice: boolean;
+  readonly factsCount: number;
+  /** Facts that this device does not hold yet. */
+  readonly newCount: number;
+  /** Facts held here already, byte for byte the same. */
+  readonly sameCount: number;
+  /** Ids that stand on other bytes here: refused, never merged. */
+  readonly forks: readonly string[];
+  /** Ids whose link does not follow: left out. */
+  readonly brokenChain: readonly string[];
+  readonly gaps: readonly Gap[];
+  readonly unreadableCount: number;
+  /** New facts of a newer version: carried; their records are doubtful where they must be understood. */
+  readonly newerCount: number;
+  readonly filesCount: number;
+  /** Only part of the file could be read and is shown here. */
+  readonly salvaged: boolean;
+}
+
+export type ReadBackup =
+  | BackupPreview
+  /** `intactCount`: facts that could still be read from a damaged file with `salvage`. */
+  | { readonly kind: 'refused'; readonly why: BackupRefusal; readonly intactCount: number };
+
+/** What a preview stands on, kept apart from what screens see. */
+export interface Contents {
+  readonly which: Which;
+  readonly entries: readonly JournalEntry[];
+  readonly files: readonly FileRow[];
+  /** The session it was compared with; null for a restore. */
+  readonly against: Session | null;
+}
+const contents = new WeakMap<BackupPreview, Contents>();
+export const contentsOf = (preview: BackupPreview): Contents | undefined => contents.get(preview);
+
+const refused = (why: BackupRefusal, intactCount = 0): ReadBackup => ({ kind: 'refused', why, intactCount });
+const fileName = /^files\/([0-9a-f]{64})\.(pdf|bin)$/;
+
+type Parts =
+  | { readonly kind: 'parts'; readonly text: string; readonly files: readonly FileRow[] }
+  | { readonly kind: 'refused'; readonly why: BackupRefusal };
+
+/** The text alone is taken too: someone may have unpacked it. */
+async function plainText(file: Blob): Promise<Parts> {
+  const head = await file.slice(0, 200).text();
+  if (!head.startsWith('{') || !head.includes('fullshift-book')) return { kind: 'refused', why: 'notABackup' };
+  return { kind: 'parts', text: await file.text(), files: [] };
+}
+
+async function partsOf(file: Blob): Promise<Parts> {
+  const unpacked = await unpack(file, (name) => name === 'book.txt' || fileName.test(name), packingLimits);
+  if (unpacked.kind === 'refused') return unpacked.why === 'notABackup' ? plainText(file) : unpacked;
+  const text = unpacked.entries.get('book.txt');
+  if (text === undefined) return { kind: 'refused', why: 'notABackup' };
+  const files = [...unpacked.entries].flatMap(([name, bytes]): FileRow[] => {
+    const found = fileName.exec(name);
+    if (found === null || hashOf(bytes) !== found[1]) return [];
+    return [{ hash: found[1], type: found[2] === 'pdf' ? 'application/pdf' : 'application/octet-stream', bytes }];
+  });
+  return { kind: 'parts', text: new TextDecoder().decode(text), files };
+}
+
+function firmNameIn(entries: readonly JournalEntry[], bookId: string): string | null {
+  for (const { text } of entries) {
+    if (!text.includes('"bookOpened.v1"')) continue;
+    const { body } = JSON.parse(text) as { body?: { bookId?: unknown; firmName?: unknown } };
+    if (body?.bookId === bookId) return String(body.firmName);
+  }
+  return null;
+}
+
+async function haveIn(session: Session): Promise<Have> {
+  const rows = await session.db.journal.toArray();
+  const entries = new Map(rows.map(({ id, text, link }) => [id, { text, link }]));
+  return { bookId: session.bookId, practice: session.which === 'practice', entries };
+}
+
+const mismatch = (found: TakeInComparison, practice: boolean): BackupRefusal | null => {
+  if (found.practiceMismatch) return practice ? 'practiceIntoReal' : 'realIntoPractice';
+  return found.otherBook ? 'otherBook' : null;
+};
+
+/** Never throws for what is in the file. `salvage` shows what is left of a damaged one. */
+export async function readBackup(file: Blob, { salvage = false }: { salvage?: boolean } = {}): Promise<ReadBackup> {
+  const parts = await partsOf(file);
+  if (parts.kind === 'refused') return refused(parts.why);
+  const read = readBookText(parts.text);
+  if (read.kind === 'refused' && !(salvage && read.header !== null && read.intact.length > 0)) {
+    const { why } = read.fault;
+    const named = { foreign: 'notABackup', newerFormat: 'newerFormat', cut: 'damaged', damaged: 'damaged' } as const;
+    return refused(named[why], read.intact.length);
+  }
+  const entries = read.kind === 'read' ? read.entries : read.intact;
+  const header = read.header;
+  if (header === null) return refused('damaged');
+  const { bookId, practice } = header;
+  const session = openSession();
+  const have = session === null ? { bookId, practice, entries: new Map() } : await haveIn(session);
+  const found = compareTakeIn(have, { bookId, practice, entries });
+  const why = mismatch(found, practice);
+  if (why !== null) return refused(why);
+  const preview: BackupPreview = {
+    kind: 'preview',
+    bookId,
+    firmName: firmNameIn(entries, bookId),
+    practice,
+    factsCount: entries.length,
+    newCount: found.new.length,
+    sameCount: found.same.length,
+    forks: found.forks.map(({ id }) => id),
+    brokenChain: found.brokenChain,
+    gaps: found.gaps,
+    unreadableCount: found.unreadable.length,
+    newerCount: found.newer.unknownKinds.length,
+    filesCount: parts.files.length,
+    salvaged: read.kind === 'refused',
+  };
+  const which = practice ? 'practice' : 'book';
+  contents.set(preview, { which, entries: found.new, files: parts.files, against: session });
+  return preview;
+}

@@ -1,0 +1,26 @@
+/** Asks the browser, once, to keep this origin: after the first saved sample, when there is something to keep. The answer is kept. */
+import { persist, persisted } from './device.ts';
+import { openSession, type Session } from './session.ts';
+
+const keepAnswer = async (session: Session, answer: boolean | null): Promise<void> => {
+  if (openSession() === session) await session.db.meta.put({ key: 'persisted', value: answer });
+};
+
+/** Asks unless the browser has said yes already; a refusal is asked again with the next sample of a later start. */
+export function askToPersistAfterSample(session: Session): void {
+  if (asked.has(session)) return;
+  asked.add(session);
+  void persist()
+    .then((answer) => keepAnswer(session, answer))
+    .catch(() => {});
+}
+const asked = new WeakSet<Session>();
+
+/** At each start: the browser may have changed its mind, or the app was installed since. */
+export const notePersisted = async (session: Session): Promise<void> => {
+  try {
+    await keepAnswer(session, await persisted());
+  } catch {
+    // A browser that does not answer has promised nothing.
+  }
+};

@@ -1,0 +1,29 @@
+/** The page that lies in every backup: how to read it without this app, in thirty years. */
+
+export const backupReadme = `HOW TO READ THIS ARCHIVE WITHOUT THE APP
+
+This is the whole book of one firm: everything that was written down about personal air sampling for lead.
+It is a plain zip archive. Nothing in it is encrypted.
+
+book.txt   UTF-8 text, one line for each thing that was written down, in the order of the device that wrote it.
+           Line 1 is a header. The last line holds the count of facts and the SHA-256 of all bytes before it.
+           Every line between is: 64 hexadecimal digits (the link), one space, one JSON object (the fact).
+           A fact says: id (12 characters of the writing device, a dot, a running number), kind (what happened),
+           about (the records it touches), happened (when, UTC, with time zone and offset), recorded (when it was
+           entered), by (who held the device), why, and body (the values, each number named with its unit:
+           LPerMin, L, Min, Ug, UgPerM3, KPa, C, M).
+           link = SHA-256(previous link of the same device + SHA-256(JSON text)), both as hexadecimal text; the
+           first fact of a device follows an empty link. A changed, added or missing line shows as a link that
+           does not follow.
+           Nothing is ever overwritten. A kind valueCorrected.v1 names the fact it corrects ("replaces"), the
+           place in it ("path"), the old and the new value; both stay.
+
+files/     The papers that left the firm, as PDF. The name of each file is the SHA-256 of its bytes; the fact
+           that issued it holds the same number as pdfHash.
+
+unreadable.txt   Only if there were any: entries that the device could no longer read, as they were found.
+dictionary.*     Only if included: what every kind of fact and every value in it means.
+
+To take a book up again in the app: start page, "Restore". Taking a backup in never replaces anything; what is
+new is added.
+`;

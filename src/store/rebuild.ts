@@ -1,0 +1,99 @@
+/** Derived rows from the journal, in chunks, when the fold's edition changed, after a large take-in, or after they were given up. */
+import { readFact } from '#records/canonical.ts';
+import { foldEdition, foldRecord } from '#records/fold.ts';
+import type { BookDatabase } from './database.ts';
+import { storageFailure } from './failures.ts';
+import { setDerivedComplete } from './marks.ts';
+import { rowOf, rowsEdition } from './rows.ts';
+import { bookState, openSession, type Session, setBookState } from './session.ts';
+
+const chunkKeys = 200;
+export const derivedEdition = `${foldEdition}.${rowsEdition}`;
+
+/** Are the derived rows whole, and of this edition? */
+export const derivedIsCurrent = async (db: BookDatabase): Promise<boolean> =>
+  (await db.meta.get('derived'))?.value === derivedEdition;
+
+interface Survey {
+  readonly keys: readonly string[];
+  readonly unreadable: readonly string[];
+}
+
+/** Reads the journal through once, in slices: every record it names, and every row that cannot be read. */
+async function survey(db: BookDatabase): Promise<Survey> {
+  const keys = new Set<string>();
+  const unreadable: string[] = [];
+  let from = '';
+  for (;;) {
+    const rows = await db.journal.where('id').above(from).limit(1000).toArray();
+    for (const row of rows) {
+      if (readFact(row.text).kind === 'refused') unreadable.push(row.id);
+      for (const key of row.about) keys.add(key);
+    }
+    const last = rows.at(-1);
+    if (last === undefined) return { keys: [...keys].sort(), unreadable };
+    from = last.id;
+  }
+}
+
+/** One chunk: fresh facts in, rows out, in one transaction, so that a write in between is never overwritten by what was read before. */
+const rebuildChunk = (db: BookDatabase, keys: readonly string[]) =>
+  db.transaction('rw', db.journal, db.records, async () => {
+    const rows = [];
+    for (const key of keys) {
+      const record = foldRecord(key, await db.journal.where('about').equals(key).toArray());
+      const row = record === null ? null : rowOf(record);
+      if (row !== null) rows.push(row);
+    }
+    await db.records.bulkPut(rows);
+  });
+
+const tell = (session: Session, rebuilding: { done: number; total: number } | null, unreadable: readonly string[]) => {
+  const state = bookState();
+  if (openSession() === session && state.kind === 'open') setBookState({ ...state, rebuilding, unreadable });
+};
+
+/** Rows of records that no fact names. Asked again inside the transaction: a write may have made one meanwhile. */
+async function removeStale(db: BookDatabase, keys: readonly string[]): Promise<void> {
+  const named = new Set(keys);
+  const held = await db.records.toCollection().primaryKeys();
+  const suspects = held.filter((key) => !named.has(key));
+  if (suspects.length === 0) return;
+  await db.transaction('rw', db.journal, db.records, async () => {
+    for (const key of suspects) {
+      if ((await db.journal.where('about').equals(key).count()) === 0) await db.records.delete(key);
+    }
+  });
+}
+
+/** Rebuilds every derived row. Interrupted, it starts again at the next opening. Rejects with what the database throws. */
+export async function rebuild(session: Session): Promise<void> {
+  const { db, which } = session;
+  setDerivedComplete(which, false);
+  const { keys, unreadable } = await survey(db);
+  for (let from = 0; from < keys.length; from += chunkKeys) {
+    tell(session, { done: from, total: keys.length }, unreadable);
+    await rebuildChunk(db, keys.slice(from, from + chunkKeys));
+  }
+  await removeStale(db, keys);
+  await db.meta.bulkPut([
+    { key: 'derived', value: derivedEdition },
+    { key: 'unreadable', value: unreadable },
+  ]);
+  setDerivedComplete(which, true);
+  tell(session, null, unreadable);
+}
+
+let running: Promise<void> = Promise.resolve();
+
+/** Rebuilds in the background; a disk that is still full leaves it to the next opening. */
+export function rebuildSoon(session: Session): void {
+  running = running
+    .then(() => (openSession() === session ? rebuild(session) : undefined))
+    .catch((error) => {
+      if (storageFailure(error) === null) throw error;
+    });
+}
+
+/** Settles when no rebuild is under way in this tab. */
+export const rebuildSettled = (): Promise<void> => running;

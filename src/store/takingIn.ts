@@ -1,0 +1,128 @@
+/**
+ * Takes in what a preview showed: a union by fact id, in one transaction, into the open book or, where none is, as a restore with a
+ * writer of its own. Nothing that is here is changed; an id that stands on other bytes is left out aloud.
+ */
+import { foldRecord } from '#records/fold.ts';
+import { prefixOf, type SameNumber, sameNumber } from '#records/sampleNumber.ts';
+import { type BackupPreview, type Contents, contentsOf } from './backupReading.ts';
+import type { BookDatabase, FileRow, JournalRow } from './database.ts';
+import { storageFailure } from './failures.ts';
+import { samplesOf } from './lookup.ts';
+import { setDerivedComplete } from './marks.ts';
+import { settleOpening } from './opening.ts';
+import { rebuildSettled, rebuildSoon } from './rebuild.ts';
+import { restoreInto } from './restoring.ts';
+import { rowOf } from './rows.ts';
+import { openSession, type Session } from './session.ts';
+import { type FailedWhy, giveUpDerived } from './write.ts';
+import { prefixesOfOthers } from './writer.ts';
+
+export type TakenIn =
+  | {
+      readonly kind: 'takenIn';
+      readonly newCount: number;
+      /** Labels that now stand on more than one sample. */
+      readonly sharedNumbers: readonly SameNumber[];
+    }
+  /** The book was closed or switched since the preview: look into the file again. */
+  | { readonly kind: 'refused'; readonly why: 'stale' }
+  | { readonly kind: 'failed'; readonly why: FailedWhy };
+
+/** Beyond this many records the derived rows are rebuilt after the transaction instead of inside it. */
+const refoldAtOnce = 300;
+
+const asRow = ({ id, text, link }: { id: string; text: string; link: string }): JournalRow => ({
+  id,
+  text,
+  link,
+  about: (JSON.parse(text) as { about: string[] }).about,
+});
+
+async function refoldKeys(db: BookDatabase, keys: ReadonlySet<string>): Promise<void> {
+  for (const key of keys) {
+    const record = foldRecord(key, await db.journal.where('about').equals(key).toArray());
+    const row = record === null ? null : rowOf(record);
+    if (row !== null) await db.records.put(row);
+  }
+}
+
+/** Compared at every take-in: where another writer of the book gives numbers under our two digits, we step on. */
+async function stepOnPrefix(session: Session): Promise<void> {
+  const { db, writer } = session;
+  const taken = prefixesOfOthers(await db.journal.toArray(), writer);
+  if (!taken.has(session.prefix)) return;
+  session.prefix = prefixOf(writer, taken);
+  await db.meta.put({ key: 'prefix', value: session.prefix });
+}
+
+/** Adds what is not here; hands back how many, or null when the database was emptied meanwhile. */
+const union = (session: Session, rows: readonly JournalRow[], files: readonly FileRow[]): Promise<number | null> => {
+  const { db, which } = session;
+  const keys = new Set(rows.flatMap((row) => row.about));
+  const whole = keys.size <= refoldAtOnce;
+  return db.transaction('rw', [db.journal, db.records, db.files, db.meta], async () => {
+    if ((await db.meta.get('writer'))?.value !== session.writer) return null;
+    const held = await db.journal.bulkGet(rows.map(({ id }) => id));
+    const fresh = rows.filter((_, index) => held[index] === undefined);
+    await db.journal.bulkAdd(fresh);
+    await db.files.bulkPut([...files]);
+    await stepOnPrefix(session);
+    if (whole) await refoldKeys(db, keys);
+    else {
+      setDerivedComplete(which, false);
+      await db.meta.delete('derived');
+    }
+    return fresh.length;
+  }) as unknown as Promise<number | null>;
+};
+
+async function unionTwice(session: Session, rows: readonly JournalRow[], files: readonly FileRow[]) {
+  try {
+    return await union(session, rows, files);
+  } catch (error) {
+    const why = storageFailure(error);
+    if (why === 'lost') {
+      session.db.close();
+      await session.db.open();
+    } else if (why === 'quota') await giveUpDerived(session);
+    else throw error;
+    return await union(session, rows, files);
+  }
+}
+
+async function sharedNumbers(db: BookDatabase): Promise<readonly SameNumber[]> {
+  const rows = await db.records.where('[kind+sort]').between(['sample', ''], ['sample', '\uffff']).toArray();
+  return sameNumber(samplesOf(rows));
+}
+
+async function takenInto(session: Session, { entries, files }: Contents): Promise<TakenIn> {
+  const newCount = await unionTwice(session, entries.map(asRow), files);
+  if (newCount === null) return { kind: 'failed', why: 'evicted' };
+  if ((await session.db.meta.get('derived')) === undefined) rebuildSoon(session);
+  await rebuildSettled();
+  return { kind: 'takenIn', newCount, sharedNumbers: await sharedNumbers(session.db) };
+}
+
+async function restored({ which, entries, files }: Contents, bookId: string): Promise<TakenIn> {
+  const session = await restoreInto(which, bookId, entries.map(asRow), files);
+  if (typeof session === 'string') {
+    await settleOpening(which);
+    return { kind: 'failed', why: session };
+  }
+  await rebuildSettled();
+  return { kind: 'takenIn', newCount: entries.length, sharedNumbers: await sharedNumbers(session.db) };
+}
+
+/** Never throws for what a device can do to us. */
+export async function takeIn(preview: BackupPreview): Promise<TakenIn> {
+  const found = contentsOf(preview);
+  if (found === undefined || found.against !== openSession()) return { kind: 'refused', why: 'stale' };
+  try {
+    return found.against === null ? await restored(found, preview.bookId) : await takenInto(found.against, found);
+  } catch (error) {
+    const why = storageFailure(error);
+    if (why === null) throw error;
+    if (openSession() === null) await settleOpening(found.which);
+    return { kind: 'failed', why };
+  }
+}
