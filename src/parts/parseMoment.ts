@@ -21,13 +21,13 @@ export interface MomentPlace {
   readonly today: string;
 }
 
-export interface TypedMoment {
+export type TypedMoment = {
   readonly at: string;
   readonly zone: string;
   readonly offsetMin: number;
   readonly entry: 'typed';
   readonly from: string | null;
-}
+};
 
 export type ParsedMoment =
   | { readonly kind: 'value'; readonly happened: TypedMoment }

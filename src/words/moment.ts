@@ -3,6 +3,7 @@ import { formatDay } from './quantity.ts';
 
 export const en = {
   other: 'At another time',
+  nowAfterAll: 'Now after all',
   time: 'Time',
   day: 'Day',
   from: 'From what, and by whom',

@@ -1,13 +1,14 @@
 /** What is typed at a flow check, and reading it: into the facts to write, or the sentences of what stands in the way. */
-import type { FlowCheckRecord, MeterRecord } from '#records/book.ts';
-import type { FactBody } from '#records/fact.ts';
-import { type FieldReader, fieldReader } from '#parts/fieldReader.ts';
+
 import type { FloatReading } from '#parts/FloatField.tsx';
+import { type FieldReader, fieldReader } from '#parts/fieldReader.ts';
 import { emptyLot, type LotText, readLot } from '#parts/LotLines.tsx';
 import { emptyMeter, type MeterText, pressureRange, readMeter, temperatureRange } from '#parts/meterText.ts';
-import type { MomentDraft } from '#parts/parseMoment.ts';
 import { addingNew } from '#parts/PickOrAdd.tsx';
 import { emptyPump, type PumpText, readPump } from '#parts/PumpLines.tsx';
+import type { MomentDraft } from '#parts/parseMoment.ts';
+import type { FlowCheckRecord, MeterRecord } from '#records/book.ts';
+import type { FactBody } from '#records/fact.ts';
 import { en as words } from '#words/flow.ts';
 import { en as gear } from '#words/gear.ts';
 import { en as partsWords } from '#words/parts.ts';

@@ -1,6 +1,7 @@
 /** From what was read off the form to the facts: new pump, flow meter and lot first, then the check. */
-import type { NewFact } from '#records/fact.ts';
+
 import { addingNew } from '#parts/PickOrAdd.tsx';
+import type { NewFact } from '#records/fact.ts';
 import { newId } from '#store/device.ts';
 import { type Entry, newFact } from '#store/newFact.ts';
 import type { FlowDraft, ReadFlow } from './flowDraft.ts';

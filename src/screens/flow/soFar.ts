@@ -1,11 +1,11 @@
 /** What the flow check says while it is being typed: the same finding that the saved check will have. */
 import { flowRangeOf } from '#findings/aim.ts';
 import { type FlowCheckFinding, findFlowCheck } from '#findings/flow.ts';
-import type { Book, FlowCheckRecord, MeterRecord, RecordBase } from '#records/book.ts';
-import type { Happened } from '#records/fact.ts';
 import { fieldReader } from '#parts/fieldReader.ts';
 import { readMeter } from '#parts/meterText.ts';
 import { addingNew } from '#parts/PickOrAdd.tsx';
+import type { Book, FlowCheckRecord, MeterRecord, RecordBase } from '#records/book.ts';
+import type { Happened } from '#records/fact.ts';
 import { en as partsWords } from '#words/parts.ts';
 import { asksForAir, type FlowDraft, meterKindOf, readAir, readReadings } from './flowDraft.ts';
 
@@ -58,4 +58,3 @@ export function liveFlow(
 
 export const savedFlow = (check: FlowCheckRecord, book: Book): FlowCheckFinding =>
   findFlowCheck(check, book, flowRangeOf(book));
-
