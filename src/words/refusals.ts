@@ -13,6 +13,7 @@ export const refusals: Readonly<Record<RefusalKey, (p: Params) => string>> = {
     "The device's clock was set back while something was running. Put the clock right, then type the time from a watch.",
   endBeforeStart: () => 'The end comes before the start. Look at both times and the day.',
   piecesOverlap: () => 'Two pieces of work overlap. Change their times so that one ends before the next begins.',
+  lowAboveHigh: () => 'The lowest is higher than the highest. Change the two over.',
   whyNeeded: () => 'Say why in a few words; the reason stays with the entry.',
   looksLikeSocialSecurityNumber: () =>
     'This looks like a social security number. Leave it out, or use a number of your own firm.',
@@ -28,6 +29,8 @@ export const refusals: Readonly<Record<RefusalKey, (p: Params) => string>> = {
   notPutOn: () => 'The pump was not put on yet. Say when it was put on first.',
   beforePutOn: () => 'This time lies before the pump was put on. Look at both times.',
   stopBeforeStart: () => 'The pump cannot stop before it was put on. Look at both times and the day.',
+  stopBeforeLast: () =>
+    'This time lies before something that was written down later in the run. Look at both times, or correct the other one.',
   zeroMinutes: () => 'Put on and stopped at one and the same minute. Look at both times.',
   alreadyStopped: () => 'The pump was stopped already. If that was a mistake, say so on the page of the sample.',
   afterStopped: () => 'This time lies after the pump was stopped. Look at both times.',
@@ -42,7 +45,6 @@ export const refusals: Readonly<Record<RefusalKey, (p: Params) => string>> = {
   alreadyVoid: () => 'This sample is void already.',
   sampleVoid: () => 'This sample is void. What it showed is kept; nothing more is written on it.',
   isBlank: () => 'This is a field blank: no air is drawn through it.',
-  followedStillRunning: () => 'The cassette before this one still runs. Stop it first.',
   alreadyStated: () => 'This is written down already. Correct it instead, with the reason.',
   resultAlreadyIn: (p) =>
     `This result is in the book already${named(p.reportNumber, ', from report ')}. Nothing needed to be written twice.`,
