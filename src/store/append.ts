@@ -5,19 +5,19 @@
 
 import { subjectOf } from '#records/about.ts';
 import type { AnyRecord } from '#records/book.ts';
-import { canonicalJson } from '#records/canonical.ts';
+import { canonicalJson, readFact } from '#records/canonical.ts';
 import { factIdOf, link, noLink, sequenceOf } from '#records/chain.ts';
 import type { Caution, Refusal } from '#records/decide/refusal.ts';
 import { decide, type Fresh, type Needs, needs } from '#records/decide.ts';
 import type { NewFact } from '#records/fact.ts';
-import { foldRecord } from '#records/fold.ts';
 import { nextRecorded, observe } from '#records/recordedClock.ts';
 import { nextSampleNumber } from '#records/sampleNumber.ts';
-import type { FileRow, JournalRow } from './database.ts';
+import type { DerivedRow, FileRow, JournalRow } from './database.ts';
 import { now } from './device.ts';
+import { derivedRow, foldRows } from './folding.ts';
 import { boxesOf, byIndex, fromJournal, type Lookup, samplesOf } from './lookup.ts';
 import { derivedIsComplete } from './marks.ts';
-import { numberLink, rowOf } from './rows.ts';
+import { numberLink } from './rows.ts';
 import type { Session } from './session.ts';
 
 export type Appended =
@@ -38,7 +38,12 @@ export interface AppendOptions {
   readonly tried: JournalRow[];
 }
 
-const recordedOf = (row: JournalRow): string => String((JSON.parse(row.text) as { recorded?: unknown }).recorded);
+/** Recorded time of a row; null in a row that can no longer be read. */
+function recordedOf(row: JournalRow): string | null {
+  const read = readFact(row.text);
+  if (read.kind === 'refused') return null;
+  return read.kind === 'known' ? read.fact.recorded : read.envelope.recorded;
+}
 
 /** The writer's last row; 'evicted' when rows that this tab has seen are gone. */
 async function lastOwn(session: Session): Promise<JournalRow | null | 'evicted'> {
@@ -84,7 +89,7 @@ async function freshFor(
   const records = new Map<string, AnyRecord>();
   for (const key of new Set([...need.keys, ...about.keys()])) {
     const facts = about.get(key);
-    const record = facts === undefined ? await lookup.record(key) : foldRecord(key, facts);
+    const record = facts === undefined ? await lookup.record(key) : foldRows(key, facts);
     if (record !== null) records.set(key, record);
   }
   const facts = new Map<string, string>();
@@ -93,16 +98,21 @@ async function freshFor(
     const row = facts.has(id) ? undefined : await session.db.journal.get(id);
     if (row !== undefined) facts.set(id, row.text);
   }
-  const withNumbers = await Promise.all(need.sampleNumbers.map((number) => lookup.linked(numberLink(number))));
-  const boxes = await Promise.all(need.boxesOfSamples.map((id) => lookup.linked(`sample:${id}`)));
+  const withNumbers: DerivedRow[] = [];
+  for (const number of need.sampleNumbers) withNumbers.push(...(await lookup.linked(numberLink(number))));
+  const boxes: DerivedRow[] = [];
+  for (const id of need.boxesOfSamples) boxes.push(...(await lookup.linked(`sample:${id}`)));
   return {
     records,
     facts,
     running: need.runningSamples ? samplesOf(await lookup.linked('running')) : [],
-    withNumbers: samplesOf(withNumbers.flat()),
-    boxes: boxesOf(boxes.flat()),
+    withNumbers: samplesOf(withNumbers),
+    boxes: boxesOf(boxes),
   };
 }
+
+const seen = (last: string | null, remote: string | null, wall: string): string | null =>
+  remote === null ? last : observe(last, remote, wall);
 
 /** Gives each fact its id, recorded time and link, after the writer's last row. */
 function journalRows(
@@ -115,7 +125,7 @@ function journalRows(
   let sequence = last === null ? 0 : sequenceOf(last.id);
   let recorded = last === null ? null : recordedOf(last);
   let previous = last?.link ?? noLink;
-  for (const rows of about.values()) for (const row of rows) recorded = observe(recorded, recordedOf(row), wall);
+  for (const rows of about.values()) for (const row of rows) recorded = seen(recorded, recordedOf(row), wall);
   return facts.map((fact) => {
     sequence += 1;
     recorded = nextRecorded(recorded, wall);
@@ -136,8 +146,7 @@ async function refold(session: Session, about: Map<string, readonly JournalRow[]
     );
   }
   const rows = [...keys].flatMap((key) => {
-    const record = foldRecord(key, [...(about.get(key) ?? []), ...added.filter((row) => row.about.includes(key))]);
-    return (record === null ? null : rowOf(record)) ?? [];
+    return derivedRow(key, [...(about.get(key) ?? []), ...added.filter((row) => row.about.includes(key))]) ?? [];
   });
   if (rows.length > 0) await session.db.records.bulkPut(rows);
 }

@@ -57,9 +57,10 @@ const paper = (name: string, text: string): Packed => ({ name, bytes: utf8(text)
 /** Reads the book in one transaction and packs it. Rejects with what the database throws. */
 export async function makeBackup({ writtenBy = 'fullshift', papers = [] }: BackupOptions = {}): Promise<Backup> {
   const { db, bookId, which } = theSession();
-  const [rows, files] = await db.transaction('r', db.journal, db.files, () =>
-    Promise.all([db.journal.orderBy('id').toArray(), db.files.toArray()]),
-  );
+  const [rows, files] = await db.transaction('r', db.journal, db.files, async () => {
+    const journal = await db.journal.orderBy('id').toArray();
+    return [journal, await db.files.toArray()] as const;
+  });
   const { sound, unsound } = sorted(rows);
   const text = writeBookText({ bookId, practice: which === 'practice', writtenBy }, sound);
   const entries = [

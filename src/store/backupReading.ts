@@ -1,8 +1,10 @@
 /** Looks into a backup and says what it holds against the open book, or against an empty device. Changes nothing. */
 
+import { readFact } from '#records/canonical.ts';
 import type { JournalEntry } from '#records/chain.ts';
 import { readBookText } from '#records/fileFormat.ts';
-import { compareTakeIn, type Gap, type Have, type TakeInComparison } from '#records/merge.ts';
+import { compareTakeIn, type Gap, type Have, type HeldEntry, type TakeInComparison } from '#records/merge.ts';
+import { sameNumber } from '#records/sampleNumber.ts';
 import type { FileRow, Which } from './database.ts';
 import { hashOf } from './files.ts';
 import { packingLimits, unpack } from './packing.ts';
@@ -21,7 +23,7 @@ export type BackupRefusal =
 export interface BackupPreview {
   readonly kind: 'preview';
   readonly bookId: string;
-  readonly firmName: string | null;
+  readonly firmName: string;
   readonly practice: boolean;
   readonly factsCount: number;
   /** Facts that this device does not hold yet. */
@@ -30,8 +32,8 @@ export interface BackupPreview {
   readonly sameCount: number;
   /** Ids that stand on other bytes here: refused, never merged. */
   readonly forks: readonly string[];
-  /** Ids whose link does not follow: left out. */
-  readonly brokenChain: readonly string[];
+  /** Sample numbers that would stand on more than one cassette. */
+  readonly sharedNumbers: readonly string[];
   readonly gaps: readonly Gap[];
   readonly unreadableCount: number;
   /** New facts of a newer version: carried; their records are doubtful where they must be understood. */
@@ -84,13 +86,27 @@ async function partsOf(file: Blob): Promise<Parts> {
   return { kind: 'parts', text: new TextDecoder().decode(text), files };
 }
 
-function firmNameIn(entries: readonly JournalEntry[], bookId: string): string | null {
+/** The firm's name, or the book's id where the first fact is not in the file. */
+function firmNameIn(entries: readonly JournalEntry[], bookId: string): string {
   for (const { text } of entries) {
     if (!text.includes('"bookOpened.v1"')) continue;
     const { body } = JSON.parse(text) as { body?: { bookId?: unknown; firmName?: unknown } };
     if (body?.bookId === bookId) return String(body.firmName);
   }
-  return null;
+  return bookId;
+}
+
+/** Labels that two samples would bear, among all these facts. */
+function sharedNumbersIn(texts: Iterable<string>): readonly string[] {
+  const samples = new Map<string, { id: string; sampleNumber: string }>();
+  for (const text of texts) {
+    if (!/"(samplePrepared|blankOpened)\.v1"/.test(text)) continue;
+    const read = readFact(text);
+    if (read.kind !== 'known') continue;
+    const { sampleId, sampleNumber } = read.fact.body as { sampleId: string; sampleNumber: string };
+    samples.set(sampleId, { id: sampleId, sampleNumber });
+  }
+  return sameNumber(samples.values()).map(({ sampleNumber }) => sampleNumber);
 }
 
 async function haveIn(session: Session): Promise<Have> {
@@ -119,10 +135,11 @@ export async function readBackup(file: Blob, { salvage = false }: { salvage?: bo
   if (header === null) return refused('damaged');
   const { bookId, practice } = header;
   const session = openSession();
-  const have = session === null ? { bookId, practice, entries: new Map() } : await haveIn(session);
+  const have = session === null ? { bookId, practice, entries: new Map<string, HeldEntry>() } : await haveIn(session);
   const found = compareTakeIn(have, { bookId, practice, entries });
   const why = mismatch(found, practice);
   if (why !== null) return refused(why);
+  if (found.brokenChain.length > 0 && found.forks.length === 0 && !salvage) return refused('damaged', found.new.length);
   const preview: BackupPreview = {
     kind: 'preview',
     bookId,
@@ -132,7 +149,7 @@ export async function readBackup(file: Blob, { salvage = false }: { salvage?: bo
     newCount: found.new.length,
     sameCount: found.same.length,
     forks: found.forks.map(({ id }) => id),
-    brokenChain: found.brokenChain,
+    sharedNumbers: sharedNumbersIn([...have.entries.values(), ...found.new].map(({ text }) => text)),
     gaps: found.gaps,
     unreadableCount: found.unreadable.length,
     newerCount: found.newer.unknownKinds.length,

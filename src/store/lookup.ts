@@ -3,9 +3,9 @@
  * so that a rebuild or a full disk never lets a pump be started twice.
  */
 import type { AnyRecord, BoxRecord, SampleRecord } from '#records/book.ts';
-import { foldRecord } from '#records/fold.ts';
 import type { BookDatabase, DerivedRow, JournalRow } from './database.ts';
-import { numberLink, rowOf } from './rows.ts';
+import { derivedRow } from './folding.ts';
+import { numberLink } from './rows.ts';
 
 export interface Lookup {
   readonly record: (key: string) => Promise<AnyRecord | null>;
@@ -44,8 +44,7 @@ export function factsByKey(rows: Iterable<JournalRow>): ReadonlyMap<string, Jour
 export function derivedRows(journal: Iterable<JournalRow>): ReadonlyMap<string, DerivedRow> {
   const rows = new Map<string, DerivedRow>();
   for (const [key, facts] of factsByKey(journal)) {
-    const record = foldRecord(key, facts);
-    const row = record === null ? null : rowOf(record);
+    const row = derivedRow(key, facts);
     if (row !== null) rows.set(key, row);
   }
   return rows;

@@ -1,10 +1,10 @@
 /** Derived rows from the journal, in chunks, when the fold's edition changed, after a large take-in, or after they were given up. */
-import { readFact } from '#records/canonical.ts';
-import { foldEdition, foldRecord } from '#records/fold.ts';
+import { foldEdition } from '#records/fold.ts';
 import type { BookDatabase } from './database.ts';
 import { storageFailure } from './failures.ts';
+import { derivedRow, isReadable } from './folding.ts';
 import { setDerivedComplete } from './marks.ts';
-import { rowOf, rowsEdition } from './rows.ts';
+import { rowsEdition } from './rows.ts';
 import { bookState, openSession, type Session, setBookState } from './session.ts';
 
 const chunkKeys = 200;
@@ -27,7 +27,7 @@ async function survey(db: BookDatabase): Promise<Survey> {
   for (;;) {
     const rows = await db.journal.where('id').above(from).limit(1000).toArray();
     for (const row of rows) {
-      if (readFact(row.text).kind === 'refused') unreadable.push(row.id);
+      if (!isReadable(row)) unreadable.push(row.id);
       for (const key of row.about) keys.add(key);
     }
     const last = rows.at(-1);
@@ -41,8 +41,7 @@ const rebuildChunk = (db: BookDatabase, keys: readonly string[]) =>
   db.transaction('rw', db.journal, db.records, async () => {
     const rows = [];
     for (const key of keys) {
-      const record = foldRecord(key, await db.journal.where('about').equals(key).toArray());
-      const row = record === null ? null : rowOf(record);
+      const row = derivedRow(key, await db.journal.where('about').equals(key).toArray());
       if (row !== null) rows.push(row);
     }
     await db.records.bulkPut(rows);

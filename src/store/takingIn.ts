@@ -2,17 +2,16 @@
  * Takes in what a preview showed: a union by fact id, in one transaction, into the open book or, where none is, as a restore with a
  * writer of its own. Nothing that is here is changed; an id that stands on other bytes is left out aloud.
  */
-import { foldRecord } from '#records/fold.ts';
 import { prefixOf, type SameNumber, sameNumber } from '#records/sampleNumber.ts';
 import { type BackupPreview, type Contents, contentsOf } from './backupReading.ts';
 import type { BookDatabase, FileRow, JournalRow } from './database.ts';
 import { storageFailure } from './failures.ts';
+import { derivedRow } from './folding.ts';
 import { samplesOf } from './lookup.ts';
 import { setDerivedComplete } from './marks.ts';
 import { settleOpening } from './opening.ts';
 import { rebuildSettled, rebuildSoon } from './rebuild.ts';
 import { restoreInto } from './restoring.ts';
-import { rowOf } from './rows.ts';
 import { openSession, type Session } from './session.ts';
 import { type FailedWhy, giveUpDerived } from './write.ts';
 import { prefixesOfOthers } from './writer.ts';
@@ -25,7 +24,7 @@ export type TakenIn =
       readonly sharedNumbers: readonly SameNumber[];
     }
   /** The book was closed or switched since the preview: look into the file again. */
-  | { readonly kind: 'refused'; readonly why: 'stale' }
+  | { readonly kind: 'refused'; readonly why: 'stale' | 'forks' }
   | { readonly kind: 'failed'; readonly why: FailedWhy };
 
 /** Beyond this many records the derived rows are rebuilt after the transaction instead of inside it. */
@@ -40,8 +39,7 @@ const asRow = ({ id, text, link }: { id: string; text: string; link: string }): 
 
 async function refoldKeys(db: BookDatabase, keys: ReadonlySet<string>): Promise<void> {
   for (const key of keys) {
-    const record = foldRecord(key, await db.journal.where('about').equals(key).toArray());
-    const row = record === null ? null : rowOf(record);
+    const row = derivedRow(key, await db.journal.where('about').equals(key).toArray());
     if (row !== null) await db.records.put(row);
   }
 }
@@ -117,6 +115,7 @@ async function restored({ which, entries, files }: Contents, bookId: string): Pr
 export async function takeIn(preview: BackupPreview): Promise<TakenIn> {
   const found = contentsOf(preview);
   if (found === undefined || found.against !== openSession()) return { kind: 'refused', why: 'stale' };
+  if (preview.forks.length > 0) return { kind: 'refused', why: 'forks' };
   try {
     return found.against === null ? await restored(found, preview.bookId) : await takenInto(found.against, found);
   } catch (error) {

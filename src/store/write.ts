@@ -53,7 +53,8 @@ async function once(session: Session, wanted: readonly NewFact[], options: Appen
     return failed('newer');
   }
   const tables = [db.journal, db.records, db.drafts, db.meta, ...(options.files === undefined ? [] : [db.files])];
-  const outcome: Appended = await db.transaction('rw', tables, () => append(session, wanted, options));
+  // An async function, not one that returns a promise: Dexie keeps the transaction over native awaits only in the former.
+  const outcome: Appended = await db.transaction('rw', tables, async () => append(session, wanted, options));
   if (outcome.kind !== 'evicted') return outcome;
   setBookState({ kind: 'evicted', which }, null);
   db.close();
@@ -86,7 +87,10 @@ async function tryTwice(session: Session, wanted: readonly NewFact[], options: A
   } catch (error) {
     const why = storageFailure(error);
     if (why === null) throw error;
-    if (why === 'unknown') return failed(why);
+    if (why === 'unknown') {
+      console.error(error);
+      return failed(why);
+    }
     try {
       await recover(why, session);
       return await once(session, wanted, options);
