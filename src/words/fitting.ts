@@ -26,6 +26,7 @@ const facepieces: Readonly<Record<Respirator['facepiece'], string>> = {
 export const en = {
   heading: 'Prepare a worker',
   worker: 'Which worker',
+  workerHas: (pump: string, on: boolean) => (on ? `wears pump ${pump} now` : `pump ${pump} is prepared`),
   tasks: 'What will this worker do today?',
   tasksHint: 'All of it. The task with the most lead decides what is presumed.',
   findTask: 'Find a task',

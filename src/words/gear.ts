@@ -57,7 +57,7 @@ export const en = {
     pick: 'Job classification',
     add: 'Add a job classification',
     name: 'Job classification, as your payroll calls it',
-    none: 'Not said',
+    optional: 'May stay empty',
   },
 };
 

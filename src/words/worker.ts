@@ -47,6 +47,7 @@ export const en = {
   supervisor: 'For the supervisor',
   number: 'Number on the cassette',
   already: 'The fitting is already written down.',
+  notSo: 'not so',
   toSample: 'To the pump',
   noSample: 'This sample is not in the book on this device.',
 };
@@ -100,6 +101,7 @@ export const es: WorkerWords = {
   supervisor: 'Para el supervisor',
   number: 'Número del casete',
   already: 'La revisión ya está anotada.',
+  notSo: 'no está así',
   toSample: 'A la bomba',
   noSample: 'Esta muestra no está en el libro de este aparato.',
 };

@@ -1,0 +1,51 @@
+/** What is presumed of the chosen tasks until somebody measures, and what must be there meanwhile, each with its paragraph. */
+import type { PresumptionFinding } from '#findings/presumption.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
+import { isCitable } from '#reference/source.ts';
+import { taskById } from '#reference/tasks.ts';
+import { en as words } from '#words/fitting.ts';
+import { formatList } from '#words/quantity.ts';
+import styles from './fitting.module.css';
+
+export function Presumed({ presumption }: { readonly presumption: PresumptionFinding }) {
+  const { presumedTextKey, becauseTaskIds, sources, interimProtections, leastApf } = presumption;
+  const tasks = becauseTaskIds.map((id) => taskById(id)?.en ?? id);
+  const cited = sources.find(isCitable);
+  return (
+    <section className={styles.presumed}>
+      <p className={styles.strong}>{words.presumed[presumedTextKey]}</p>
+      <p>{words.because(formatList(tasks))}</p>
+      <p className={styles.source}>
+        {cited ? words.paragraph(cited.title, cited.section ?? '') : ''}
+        {sources.some((source) => !isCitable(source)) && ` ${words.ownReading}`}
+      </p>
+      {interimProtections.length > 0 && (
+        <Lines heading={words.meanwhile}>
+          {interimProtections.map(({ key, paragraph, source }) => (
+            <Line key={key} detail={isCitable(source) ? words.protectionDetail(paragraph) : undefined}>
+              {key === 'respirator' && leastApf !== null ? words.leastFactor(leastApf.value) : words.protection[key]}
+            </Line>
+          ))}
+        </Lines>
+      )}
+      {leastApf !== null && <Respirators presumption={presumption} />}
+      <p className={styles.source}>{words.defers}</p>
+    </section>
+  );
+}
+
+const shownAtMost = 3;
+
+function Respirators({ presumption }: { readonly presumption: PresumptionFinding }) {
+  return (
+    <details>
+      <summary className={styles.summary}>{words.respirators}</summary>
+      <ul>
+        {presumption.respirators.slice(0, shownAtMost).map(({ id, supply, facepiece, apf }) => (
+          <li key={id}>{words.respirator(supply, facepiece, apf.value)}</li>
+        ))}
+      </ul>
+      <p className={styles.source}>{words.leastFactorOwn}</p>
+    </details>
+  );
+}

@@ -1,0 +1,116 @@
+/** What is typed while a worker is prepared, and reading it: into facts, or the sentences of what stands in the way. */
+
+import { type FieldReader, fieldReader } from '#parts/fieldReader.ts';
+import { emptyLot, type LotText, readLot } from '#parts/LotLines.tsx';
+import { addingNew } from '#parts/PickOrAdd.tsx';
+import { emptyPump, type PumpText, readPump } from '#parts/PumpLines.tsx';
+import type { Book } from '#records/book.ts';
+import type { NewFact } from '#records/fact.ts';
+import { newId } from '#store/device.ts';
+import { type Entry, newFact } from '#store/newFact.ts';
+import { nextFreeNumber } from '#store/write.ts';
+import { en as words } from '#words/fitting.ts';
+import { en as gear } from '#words/gear.ts';
+import { en as partsWords } from '#words/parts.ts';
+
+export interface WorkerText {
+  readonly name: string;
+  readonly identifier: string;
+  readonly language: 'en' | 'es';
+}
+
+export interface FitDraft {
+  readonly workerId: string | null;
+  readonly worker: WorkerText;
+  readonly taskIds: readonly string[];
+  readonly find: string;
+  readonly jobId: string | null;
+  readonly jobName: string;
+  readonly pumpId: string | null;
+  readonly pump: PumpText;
+  readonly lotId: string | null;
+  readonly lot: LotText;
+}
+
+/** The lot in use at the last flow check or cassette stands there already. */
+export function fitDraft(book: Book): FitDraft {
+  const samples = [...book.samples.values()].sort((a, b) => a.preparedAt.localeCompare(b.preparedAt));
+  const checks = [...book.flowChecks.values()].sort((a, b) => a.happened.at.localeCompare(b.happened.at));
+  const lotId =
+    samples.at(-1)?.lotId ?? checks.at(-1)?.lotId ?? (book.lots.size === 1 ? [...book.lots.keys()][0] : null);
+  return {
+    workerId: null,
+    worker: { name: '', identifier: '', language: 'en' },
+    taskIds: [],
+    find: '',
+    jobId: null,
+    jobName: '',
+    pumpId: null,
+    pump: emptyPump,
+    lotId: lotId ?? null,
+    lot: emptyLot,
+  };
+}
+
+function readWorker(read: FieldReader, text: WorkerText) {
+  const name = read.text('worker-name', gear.person.name, text.name);
+  const identifier = read.text('worker-identifier', gear.person.identifier, text.identifier, { optional: true });
+  return name === null ? null : { name, identifier, language: text.language };
+}
+
+export function readFit(draft: FitDraft, today: string) {
+  const read = fieldReader(partsWords);
+  read.chosen('worker', words.worker, draft.workerId);
+  const worker = draft.workerId === addingNew ? readWorker(read, draft.worker) : null;
+  if (draft.taskIds.length === 0) read.add('find', words.taskMissing);
+  const jobName =
+    draft.jobId === addingNew || draft.jobId === null
+      ? read.text('job-name', gear.job.name, draft.jobName, { optional: true })
+      : null;
+  read.chosen('pump', words.pump, draft.pumpId);
+  const pump = draft.pumpId === addingNew ? readPump(read, draft.pump) : null;
+  read.chosen('lot', words.lot, draft.lotId);
+  const lot = draft.lotId === addingNew ? readLot(read, draft.lot, today) : null;
+  return { errors: read.errors, worker, jobName, pump, lot };
+}
+
+export type ReadFit = ReturnType<typeof readFit>;
+
+const idOf = (picked: string | null): string => (picked === null || picked === addingNew ? newId() : picked);
+
+/** New registers first, then the cassette; its number is put by the book. */
+export function fitFacts(
+  draft: FitDraft,
+  read: ReadFit,
+  shiftId: string,
+  entry: Entry,
+): { readonly facts: readonly NewFact[]; readonly sampleId: string } {
+  const facts: NewFact[] = [];
+  const isNewJob = read.jobName !== null;
+  const jobClassificationId = isNewJob ? newId() : draft.jobId === addingNew ? null : draft.jobId;
+  if (isNewJob && jobClassificationId !== null)
+    facts.push(newFact('jobClassificationAdded.v1', { jobClassificationId, name: read.jobName ?? '' }, entry));
+  const workerId = idOf(draft.workerId);
+  if (read.worker)
+    facts.push(
+      newFact('personAdded.v1', { personId: workerId, ...read.worker, jobClassificationId, employer: null }, entry),
+    );
+  const pumpId = idOf(draft.pumpId);
+  if (read.pump) facts.push(newFact('pumpAdded.v1', { pumpId, ...read.pump }, entry));
+  const lotId = idOf(draft.lotId);
+  if (read.lot) facts.push(newFact('lotAdded.v1', { lotId, ...read.lot }, entry));
+  const sampleId = newId();
+  const body = {
+    sampleId,
+    sampleNumber: nextFreeNumber,
+    shiftId,
+    workerId,
+    pumpId,
+    lotId,
+    taskIds: [...draft.taskIds],
+    jobClassificationId,
+    follows: null,
+  };
+  facts.push(newFact('samplePrepared.v1', body, entry));
+  return { facts, sampleId };
+}
