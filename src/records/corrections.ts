@@ -86,12 +86,35 @@ function nodesOf(target: Fact, field: string, original: unknown, corrections: re
   return corrections.flatMap(({ id }) => nodes.get(id) ?? []);
 }
 
-/** What nothing supersedes. Corrections that supersede each other in a ring all stay heads. */
+/** Was `node` made on top of `ancestorId`? */
+function descends(node: Node, ancestorId: string, byId: ReadonlyMap<string, Node>, seen = new Set<string>()): boolean {
+  if (seen.has(node.fact.id)) return false;
+  seen.add(node.fact.id);
+  return node.supersedes.some((id) => {
+    const before = byId.get(id);
+    return id === ancestorId || (before !== undefined && descends(before, ancestorId, byId, seen));
+  });
+}
+
+/**
+ * What nothing supersedes. Whoever replaces a value replaces it for all who, unknown to each other, corrected to that same value.
+ * Corrections that supersede each other in a ring all stay heads.
+ */
 function headsOf(nodes: readonly Node[]): readonly Node[] {
-  const superseded = new Set(nodes.flatMap(({ supersedes }) => supersedes));
+  const byId = new Map(nodes.map((node) => [node.fact.id, node]));
+  const superseded = new Set<string>();
+  for (const node of nodes) {
+    const replaced = new Set(node.supersedes.flatMap((id) => textOf(byId.get(id))));
+    for (const id of node.supersedes) superseded.add(id);
+    for (const other of nodes)
+      if (other !== node && replaced.has(canonicalJson(other.value)) && !descends(other, node.fact.id, byId))
+        superseded.add(other.fact.id);
+  }
   const heads = nodes.filter(({ fact }) => !superseded.has(fact.id));
   return heads.length > 0 ? heads : nodes;
 }
+
+const textOf = (node: Node | undefined): readonly string[] => (node ? [canonicalJson(node.value)] : []);
 
 interface Standing {
   readonly value: unknown;

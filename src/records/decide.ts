@@ -2,59 +2,116 @@
  * What somebody wants to write down -> the facts, or the reasons why not now. Pure; the store runs it inside the transaction on rows
  * read there, so that two tabs or two thumbs cannot start one pump twice.
  */
-import type { AnyRecord, BoxRecord, FlowCheckRecord, SampleRecord } from './book.ts';
+import { subjectOf } from './about.ts';
+import { keyOf } from './common.ts';
+import { afterwards } from './decide/afterwards.ts';
+import { type Answers, type Ask, askOf } from './decide/ask.ts';
+import { boxCases } from './decide/box.ts';
+import { correctionDecided, settlementDecided } from './decide/correction.ts';
+import { dayCases } from './decide/day.ts';
+import { checkedEntry, refuseFuture, refuseSocialSecurityNumber } from './decide/entry.ts';
+import type { DecideContext, Fresh, Needs } from './decide/fresh.ts';
+import { onWorker, refuseClockSetBack, refuseTwice } from './decide/onWorker.ts';
 import type { Caution, Refusal } from './decide/refusal.ts';
-import type { NewFact } from './fact.ts';
+import { nameSuperseding, registerCases } from './decide/registers.ts';
+import { resultCases } from './decide/result.ts';
+import { sampleCases } from './decide/sample.ts';
+import { type View, viewOf } from './decide/view.ts';
+import type { FactKind, NewFact } from './fact.ts';
 
-/** What the store must read inside the transaction. */
-export interface Needs {
-  /** Record keys; a key without a record is simply absent from `Fresh.records`. */
-  readonly keys: readonly string[];
-  /** All samples put on, neither stopped nor void. */
-  readonly runningSamples: boolean;
-  /** Samples that bear one of these numbers. */
-  readonly sampleNumbers: readonly string[];
-  /** Boxes that hold one of these samples. */
-  readonly boxesOfSamples: readonly string[];
-  /** Texts of these facts, for corrections. */
-  readonly facts: readonly string[];
-}
-
-export interface Fresh {
-  readonly records: ReadonlyMap<string, AnyRecord>;
-  readonly running: readonly SampleRecord[];
-  readonly withNumbers: readonly SampleRecord[];
-  readonly boxes: readonly BoxRecord[];
-  /** Fact id -> text */
-  readonly facts: ReadonlyMap<string, string>;
-  /** Flow checks of the pumps put on, where they are at hand: only a caution hangs on them. */
-  readonly flowChecks?: readonly FlowCheckRecord[];
-}
-
-export interface DecideContext {
-  /** The wall clock. */
-  readonly now: string;
-  /** The latest wall time this device ever saw, null when never. */
-  readonly lastSeenAt: string | null;
-}
+export type { DecideContext, Fresh, Needs } from './decide/fresh.ts';
 
 export type Decision =
   /** As wanted, with bodies checked and trimmed, `about` completed and `supersedes` filled in. */
   | { readonly kind: 'facts'; readonly facts: readonly NewFact[]; readonly cautions: readonly Caution[] }
   | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] };
 
+const startsRunning = (fact: NewFact): boolean =>
+  fact.kind === 'pumpPutOn.v1' ||
+  fact.kind === 'stoppedByMistake.v1' ||
+  (fact.kind === 'valueCorrected.v1' && /^\/(pumpId|workerId)$/.test(fact.body.path));
+
+function numberIn(fact: NewFact): readonly string[] {
+  if (fact.kind === 'samplePrepared.v1' || fact.kind === 'blankOpened.v1') return [fact.body.sampleNumber];
+  const corrects = fact.kind === 'valueCorrected.v1' && fact.body.path === '/sampleNumber';
+  return corrects && typeof fact.body.new === 'string' ? [fact.body.new] : [];
+}
+
+const sampleKeysIn = (fact: NewFact): readonly string[] => {
+  if (fact.kind === 'boxPacked.v1') return fact.body.sampleIds.map((id) => keyOf('sample', id));
+  const follows = fact.kind === 'samplePrepared.v1' ? fact.body.follows : null;
+  return follows === null ? [] : [keyOf('sample', follows)];
+};
+
+/** What must be read before deciding. */
 export function needs(wanted: readonly NewFact[]): Needs {
+  const keys = wanted.flatMap((fact) => [...fact.about, subjectOf(fact) ?? [], ...sampleKeysIn(fact)].flat());
   return {
-    keys: wanted.flatMap(({ about }) => about),
-    runningSamples: true,
-    sampleNumbers: [],
-    boxesOfSamples: [],
-    facts: [],
+    keys: [...new Set(keys)],
+    runningSamples: wanted.some(startsRunning),
+    sampleNumbers: wanted.flatMap(numberIn),
+    boxesOfSamples: wanted.flatMap((fact) => (fact.kind === 'boxPacked.v1' ? fact.body.sampleIds : [])),
+    facts: wanted.flatMap(({ kind, body }) => (kind === 'valueCorrected.v1' ? [String(body.replaces)] : [])),
   };
 }
 
+const onWorkerCases = {
+  'pumpLookedAt.v1': onWorker,
+  'leadAreaLeft.v1': onWorker,
+  'leadAreaEntered.v1': onWorker,
+  'pumpTakenOff.v1': onWorker,
+  'pumpPutBackOn.v1': onWorker,
+  'pumpFaulted.v1': onWorker,
+};
+
+type OtherKind = Exclude<FactKind, 'valueCorrected.v1' | 'correctionSettled.v1' | 'nameChanged.v1'>;
+const cases: { readonly [K in OtherKind]: (ask: Ask<K>) => void } = {
+  ...registerCases,
+  ...dayCases,
+  ...sampleCases,
+  ...onWorkerCases,
+  ...resultCases,
+  ...boxCases,
+};
+
+/** Runs the case of one fact; the fact comes back with what only the book can tell filled in. */
+function decided(ask: Ask): NewFact {
+  const { fact } = ask;
+  if (fact.kind === 'valueCorrected.v1') return correctionDecided(ask as Ask<'valueCorrected.v1'>);
+  if (fact.kind === 'correctionSettled.v1') return settlementDecided(ask as Ask<'correctionSettled.v1'>);
+  if (fact.kind === 'nameChanged.v1') return nameSuperseding(ask);
+  (cases[fact.kind] as (ask: Ask) => void)(ask);
+  return fact;
+}
+
+const withSubject = (fact: NewFact): NewFact => {
+  const key = subjectOf(fact);
+  return key === null || fact.about.includes(key) ? fact : { ...fact, about: [key, ...fact.about] };
+};
+
+function decideOne(fact: NewFact, index: number, view: View, context: DecideContext, answers: Answers): NewFact {
+  const ask = (about: NewFact): Ask => askOf(about, index, view, context, answers);
+  const entry = checkedEntry(ask(withSubject(fact)));
+  if (!entry) return fact;
+  refuseFuture(ask(entry));
+  refuseSocialSecurityNumber(ask(entry));
+  refuseClockSetBack(ask(entry));
+  const result = decided(ask(entry));
+  afterwards(ask(result));
+  return result;
+}
+
+/** Decides all or nothing: the facts of one call are one act. */
 export function decide(wanted: readonly NewFact[], fresh: Fresh, context: DecideContext): Decision {
-  void fresh;
-  void context;
-  return { kind: 'facts', facts: wanted, cautions: [] };
+  const view = viewOf(fresh);
+  const answers: Answers = { refusals: [], cautions: [] };
+  const facts = wanted.map((fact, index) => decideOne(fact, index, view, context, answers));
+  for (const [index, fact] of facts.entries()) {
+    if (!startsRunning(fact)) continue;
+    const key = subjectOf(fact) ?? fact.about.find((about) => about.startsWith('sample:')) ?? '';
+    refuseTwice(askOf(fact, index, view, context, answers), key.slice(key.indexOf(':') + 1));
+  }
+  return answers.refusals.length > 0
+    ? { kind: 'refused', refusals: answers.refusals }
+    : { kind: 'facts', facts, cautions: answers.cautions };
 }

@@ -1,0 +1,34 @@
+/** What decide is given of the book: rows read inside the transaction, and the clock. */
+import type { AnyRecord, BoxRecord, FlowCheckRecord, SampleRecord } from '../book.ts';
+
+/** What the store must read inside the transaction. */
+export interface Needs {
+  /** Record keys; a key without a record is simply absent from `Fresh.records`. */
+  readonly keys: readonly string[];
+  /** All samples put on, neither stopped nor void. */
+  readonly runningSamples: boolean;
+  /** Samples that bear one of these numbers. */
+  readonly sampleNumbers: readonly string[];
+  /** Boxes that hold one of these samples. */
+  readonly boxesOfSamples: readonly string[];
+  /** Texts of these facts, for corrections. */
+  readonly facts: readonly string[];
+}
+
+export interface Fresh {
+  readonly records: ReadonlyMap<string, AnyRecord>;
+  readonly running: readonly SampleRecord[];
+  readonly withNumbers: readonly SampleRecord[];
+  readonly boxes: readonly BoxRecord[];
+  /** Fact id -> text */
+  readonly facts: ReadonlyMap<string, string>;
+  /** Flow checks of the pumps put on, where they are at hand: only a caution hangs on them. */
+  readonly flowChecks?: readonly FlowCheckRecord[];
+}
+
+export interface DecideContext {
+  /** The wall clock. */
+  readonly now: string;
+  /** The latest wall time this device ever saw, null when never. */
+  readonly lastSeenAt: string | null;
+}
