@@ -103,8 +103,11 @@ export const sampleCount = (db: BookDatabase): Promise<number> =>
 export const newestShifts = async (db: BookDatabase, limit: number): Promise<ShiftRecord[]> =>
   (await newest(db, 'shift', limit, null)).map((row) => row.record as ShiftRecord);
 
+/** The engine counts in 32 bits; a larger number is refused. */
+const mostRows = 2 ** 31;
+
 export const boxes = async (db: BookDatabase): Promise<BoxRecord[]> =>
-  (await newest(db, 'box', Number.MAX_SAFE_INTEGER, null)).map((row) => row.record as BoxRecord);
+  (await newest(db, 'box', mostRows, null)).map((row) => row.record as BoxRecord);
 
 /** Samples and blanks without a result, oldest first. */
 export async function awaitingResults(db: BookDatabase): Promise<SampleRecord[]> {

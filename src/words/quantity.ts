@@ -27,6 +27,7 @@ const printByUnit: Readonly<Record<string, { readonly decimals: number; readonly
   '°C': { decimals: 1, significant: 1 },
   '%': { decimals: 1, significant: 2 },
   h: { decimals: 2, significant: 1 },
+  m: { decimals: 0, significant: 1 },
 };
 
 const decimalsFor = (value: number, unit: Unit, options: FormatOptions): number => {

@@ -2,18 +2,17 @@
 export const en = {
   heading: 'Begin a book',
   over: 'Personal air samples for lead, kept on this device',
-  intro:
-    'Everything you write down stays in this browser, on this device. No account, no connection needed. Put the app on the home screen first, then record.',
+  intro: 'What you write down stays in this browser. Put the app on the home screen first, then record.',
   choose: 'How do you want to begin?',
   choices: {
-    new: { label: 'A new book', hint: "For your own firm. It asks for the firm's name, then who holds this device." },
+    new: { label: 'A new book', hint: 'For your own firm' },
     backup: {
       label: 'Take in a backup',
-      hint: 'You have a file of this book, from this or another device. Choose it, see what is in it, then take it in.',
+      hint: 'A file of the book, from this or another device',
     },
     practice: {
       label: 'A practice book',
-      hint: "An invented firm that restores a library's windows: two finished shifts of yesterday and one running today. EXAMPLE stands across it.",
+      hint: 'An invented firm and its library windows, EXAMPLE across it',
     },
   },
   firmName: 'Name of the firm',

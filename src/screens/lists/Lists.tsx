@@ -12,7 +12,7 @@ import { type Registers, useRegisters } from '#store/hooks.ts';
 import { en as words } from '#words/lists.ts';
 import { EditEntry } from './EditEntry.tsx';
 import styles from './lists.module.css';
-import { entries, type RegisterKind, registerKinds } from './registers.ts';
+import { entries, type RegisterKind } from './registers.ts';
 
 export interface Editing {
   readonly kind: RegisterKind;
@@ -34,14 +34,17 @@ export function Lists() {
         aside={<Register kind={editing.kind} registers={registers} onEdit={setEditing} />}
       />
     );
+  const column = (kinds: readonly RegisterKind[]) => (
+    <div className={styles.registers}>
+      {kinds.map((kind) => (
+        <Register key={kind} kind={kind} registers={registers} onEdit={setEditing} />
+      ))}
+    </div>
+  );
   return (
-    <Page heading={words.heading}>
+    <Page heading={words.heading} aside={column(['pump', 'meter', 'lot'])}>
       <p>{words.intro}</p>
-      <div className={styles.registers}>
-        {registerKinds.map((kind) => (
-          <Register key={kind} kind={kind} registers={registers} onEdit={setEditing} />
-        ))}
-      </div>
+      {column(['person', 'jobClassification', 'site', 'laboratory'])}
     </Page>
   );
 }
@@ -59,7 +62,7 @@ function Register({ kind, registers, onEdit }: RegisterProps) {
   return (
     <div className={styles.register}>
       <Lines heading={heading} whenEmpty={none}>
-        {entry.list(registers).map((row) => (
+        {inOrder(entry.list(registers), entry.title).map((row) => (
           <Line key={row.id} detail={entry.detail(row, today)} onClick={() => onEdit({ kind, id: row.id })}>
             {entry.title(row)}
           </Line>
@@ -69,3 +72,6 @@ function Register({ kind, registers, onEdit }: RegisterProps) {
     </div>
   );
 }
+
+const inOrder = <T,>(rows: readonly T[], title: (row: T) => string): readonly T[] =>
+  [...rows].sort((a, b) => title(a).localeCompare(title(b), 'en', { numeric: true }));

@@ -45,5 +45,3 @@ export const entries: Readonly<Record<RegisterKind, AnyEntry>> = {
   site: forget(site),
   laboratory: forget(laboratory),
 };
-
-export const registerKinds = Object.keys(entries) as readonly RegisterKind[];
