@@ -34,6 +34,7 @@ const subjectByKind: Readonly<Record<FactKind, { readonly kind: RecordKind; read
   'flowDecided.v1': { kind: 'sample', idIn: 'sampleId' },
   'sampleVoided.v1': { kind: 'sample', idIn: 'sampleId' },
   'remarkMade.v1': { kind: 'sample', idIn: 'sampleId' },
+  'clockSetBackNoticed.v1': { kind: 'sample', idIn: 'sampleId' },
   'workHoursStated.v1': { kind: 'workday', idIn: 'workdayId' },
   'otherWorkAsked.v1': { kind: 'workday', idIn: 'workdayId' },
   'minutesExplained.v1': { kind: 'workday', idIn: 'workdayId' },

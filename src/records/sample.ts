@@ -140,7 +140,10 @@ export function foldSample({ base, facts, settlements }: FoldInput): SampleRecor
     results,
     remarks: remarksOf(facts),
     clockDoubts: [
-      ...setBack(facts).map((factId) => ({ factId, kind: 'setBack' as const })),
+      ...[...setBack(facts), ...ofKind(facts, 'clockSetBackNoticed.v1').map(({ id }) => id)].map((factId) => ({
+        factId,
+        kind: 'setBack' as const,
+      })),
       ...line.outOfOrder.map((factId) => ({ factId, kind: 'outOfOrder' as const })),
     ],
   };

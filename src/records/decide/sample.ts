@@ -132,4 +132,5 @@ export const sampleCases = {
   'flowDecided.v1': flowDecided,
   'mishapNoted.v1': (ask: Ask<'mishapNoted.v1'>) => void knownSample(ask as Ask),
   'remarkMade.v1': (ask: Ask<'remarkMade.v1'>) => void knownSample(ask as Ask),
+  'clockSetBackNoticed.v1': (ask: Ask<'clockSetBackNoticed.v1'>) => void knownSample(ask as Ask),
 } satisfies Cases;

@@ -86,6 +86,9 @@ export const sampleFacts = {
     .looseObject({ sampleId })
     .describe('The envelope says why. A void sample keeps what it still shows'),
   'remarkMade.v1': z.looseObject({ sampleId, text: note }),
+  'clockSetBackNoticed.v1': z
+    .looseObject({ sampleId, seenAt: instant.describe('The latest wall time that the device had passed') })
+    .describe('Noticed by the device while the pump ran: its clock now stands before what it had passed'),
 } as const;
 
 export const workPiece = z.looseObject({
