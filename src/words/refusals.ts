@@ -68,7 +68,7 @@ export const cautions: Readonly<Record<CautionKey, (p: Params) => string>> = {
   fittingNotChecked: () => 'The fitting was not checked.',
   resultForVoid: () => 'This sample is void. Its result is kept, and still shows what it shows.',
   resultBeforeStop: () => 'The pump of this sample is not written down as stopped.',
-  revisedReport: () => 'There was a result already. Both are kept; where they differ, the higher one stands.',
+  revisedReport: () => 'There was a result already. Both are kept; the newer report judges.',
   notSealed: () => 'It is not written down that the cassette was sealed.',
   voidInBox: () => 'A void sample is in the box.',
 };
