@@ -3,21 +3,19 @@
  * facts of the records named, and what the decision needs. Writes: facts by `add`, the refolded records, files; deletes the draft.
  */
 
-import { subjectOf } from '#records/about.ts';
-import type { AnyRecord } from '#records/book.ts';
 import { canonicalJson, readFact } from '#records/canonical.ts';
 import { factIdOf, link, noLink, sequenceOf } from '#records/chain.ts';
 import type { Caution, Refusal } from '#records/decide/refusal.ts';
-import { decide, type Fresh, type Needs, needs } from '#records/decide.ts';
+import { decide, needs } from '#records/decide.ts';
 import type { NewFact } from '#records/fact.ts';
 import { nextRecorded, observe } from '#records/recordedClock.ts';
 import { nextSampleNumber } from '#records/sampleNumber.ts';
-import type { DerivedRow, FileRow, JournalRow } from './database.ts';
+import type { FileRow, JournalRow } from './database.ts';
 import { now } from './device.ts';
-import { derivedRow, foldRows } from './folding.ts';
-import { boxesOf, byIndex, fromJournal, type Lookup, samplesOf } from './lookup.ts';
+import { derivedRow } from './folding.ts';
+import { factsAbout, freshFor, keysOf } from './fresh.ts';
+import { byIndex, fromJournal, type Lookup } from './lookup.ts';
 import { derivedIsComplete } from './marks.ts';
-import { numberLink } from './rows.ts';
 import type { Session } from './session.ts';
 
 export type Appended =
@@ -55,15 +53,6 @@ async function lastOwn(session: Session): Promise<JournalRow | null | 'evicted'>
   return row === undefined || sequenceOf(row.id) < session.lastSequence ? 'evicted' : row;
 }
 
-const keysOf = (wanted: readonly NewFact[]): ReadonlySet<string> =>
-  new Set(wanted.flatMap((fact) => [...fact.about, subjectOf(fact) ?? []].flat()));
-
-async function factsAbout(session: Session, keys: Iterable<string>): Promise<Map<string, readonly JournalRow[]>> {
-  const found = new Map<string, readonly JournalRow[]>();
-  for (const key of keys) found.set(key, await session.db.journal.where('about').equals(key).toArray());
-  return found;
-}
-
 const numberedKinds: readonly string[] = ['samplePrepared.v1', 'blankOpened.v1'];
 
 /** Puts the next free number where the screen left it to the book (an empty string). */
@@ -78,37 +67,6 @@ async function numbered(session: Session, wanted: readonly NewFact[], lookup: Lo
     used.push(sampleNumber);
     return { ...fact, body: { ...fact.body, sampleNumber } } as NewFact;
   });
-}
-
-async function freshFor(
-  session: Session,
-  need: Needs,
-  about: ReadonlyMap<string, readonly JournalRow[]>,
-  lookup: Lookup,
-): Promise<Fresh> {
-  const records = new Map<string, AnyRecord>();
-  for (const key of new Set([...need.keys, ...about.keys()])) {
-    const facts = about.get(key);
-    const record = facts === undefined ? await lookup.record(key) : foldRows(key, facts);
-    if (record !== null) records.set(key, record);
-  }
-  const facts = new Map<string, string>();
-  for (const rows of about.values()) for (const row of rows) facts.set(row.id, row.text);
-  for (const id of need.facts) {
-    const row = facts.has(id) ? undefined : await session.db.journal.get(id);
-    if (row !== undefined) facts.set(id, row.text);
-  }
-  const withNumbers: DerivedRow[] = [];
-  for (const number of need.sampleNumbers) withNumbers.push(...(await lookup.linked(numberLink(number))));
-  const boxes: DerivedRow[] = [];
-  for (const id of need.boxesOfSamples) boxes.push(...(await lookup.linked(`sample:${id}`)));
-  return {
-    records,
-    facts,
-    running: need.runningSamples ? samplesOf(await lookup.linked('running')) : [],
-    withNumbers: samplesOf(withNumbers),
-    boxes: boxesOf(boxes),
-  };
 }
 
 const seen = (last: string | null, remote: string | null, wall: string): string | null =>

@@ -11,7 +11,7 @@ import { hold, opened } from './openDatabase.ts';
 import { notePersisted } from './persistence.ts';
 import { derivedEdition, derivedIsCurrent, rebuildSoon } from './rebuild.ts';
 import { openSession, type Session, setBookState } from './session.ts';
-import type { Written } from './write.ts';
+import { noteClock, type Written } from './write.ts';
 import { drawWriter, writerFor } from './writer.ts';
 
 async function openOne(which: Which): Promise<void> {
@@ -28,6 +28,7 @@ async function openOne(which: Which): Promise<void> {
   if (!current) setDerivedComplete(which, false);
   hold(session, (unreadable?.value as string[] | undefined) ?? []);
   if (!current) rebuildSoon(session);
+  await noteClock(session);
   void notePersisted(session);
 }
 

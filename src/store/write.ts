@@ -8,6 +8,7 @@ import type { Caution, Refusal } from '#records/decide/refusal.ts';
 import type { NewFact } from '#records/fact.ts';
 import { type Appended, type AppendOptions, append } from './append.ts';
 import { lastSeenAt, lookAtClock } from './clock.ts';
+import { clockNoticed, clockNotices } from './clockWatch.ts';
 import type { FileRow, JournalRow } from './database.ts';
 import { draftKeyOf, flushDraft, forgetDraft, holdDraft } from './drafts.ts';
 import { storageFailure } from './failures.ts';
@@ -110,12 +111,27 @@ function remember(session: Session, factIds: readonly string[]): void {
   setHeldMark(session.which, { bookId, writer, lastSequence });
 }
 
+/** Writes a clock that went back on the samples that run. Best effort: what it could not write, the next write tries again. */
+export async function noteClock(session: Session): Promise<void> {
+  try {
+    const notices = await clockNotices(session.db, session.which);
+    if (notices.length === 0) return;
+    const outcome = await tryTwice(session, notices, { tried: [], lastSeenAt: lastSeenAt() });
+    if (outcome.kind !== 'written') return;
+    remember(session, outcome.factIds);
+    clockNoticed();
+  } catch (error) {
+    if (storageFailure(error) === null) throw error;
+  }
+}
+
 /** Never throws for what a device can do to us; a throw is a bug. The draft is kept unless the answer is `written`. */
 export async function write(wanted: readonly NewFact[], options: WriteOptions = {}): Promise<Written> {
   const session = openSession();
   if (session === null) return failed(whyNotOpen());
   const { draftKey, files } = options;
   if (draftKey !== undefined) holdDraft(draftKey);
+  await noteClock(session);
   const tried: JournalRow[] = [];
   let outcome: Written = failed('unknown');
   try {

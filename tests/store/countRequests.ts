@@ -1,5 +1,5 @@
 /** Counts what reaches the database engine: requests made, rows handed back, and the durability of each writing transaction. */
-import { IDBCursor, IDBDatabase, IDBIndex, IDBObjectStore, type IDBRequest } from 'fake-indexeddb';
+import { IDBCursor, IDBIndex, IDBObjectStore, type IDBRequest } from 'fake-indexeddb';
 
 export interface Counted {
   readonly requests: string[];
@@ -20,6 +20,7 @@ const rowsIn = (result: unknown): number =>
 export async function counting<T>(work: () => Promise<T>): Promise<Counted & { result: T }> {
   const counted: Counted = { requests: [], rows: 0, durabilities: [] };
   const undo: (() => void)[] = [];
+  const seen = new Set<IDBTransaction>();
   const wrap = (owner: object, label: string, names: readonly string[]): void => {
     const methods = owner as Methods;
     for (const name of names) {
@@ -28,6 +29,11 @@ export async function counting<T>(work: () => Promise<T>): Promise<Counted & { r
       methods[name] = function wrapped(this: unknown, ...args: unknown[]) {
         const request = original.apply(this, args) as IDBRequest | undefined;
         counted.requests.push(`${label}.${name}`);
+        const { transaction } = this as { transaction?: IDBTransaction };
+        if (transaction?.mode === 'readwrite' && !seen.has(transaction)) {
+          seen.add(transaction);
+          counted.durabilities.push(transaction.durability);
+        }
         if (asking.includes(name)) {
           request?.addEventListener('success', () => {
             counted.rows += rowsIn(request.result);
@@ -43,14 +49,6 @@ export async function counting<T>(work: () => Promise<T>): Promise<Counted & { r
   wrap(IDBObjectStore.prototype, 'store', [...asking, ...writing]);
   wrap(IDBIndex.prototype, 'index', asking);
   wrap(IDBCursor.prototype, 'cursor', ['continue', 'continuePrimaryKey', 'advance', 'update', 'delete']);
-  const transaction = IDBDatabase.prototype.transaction;
-  IDBDatabase.prototype.transaction = function wrapped(stores, mode, options) {
-    if (mode === 'readwrite') counted.durabilities.push(String(options?.durability ?? 'default'));
-    return transaction.call(this, stores, mode, options);
-  };
-  undo.push(() => {
-    IDBDatabase.prototype.transaction = transaction;
-  });
   try {
     return Object.assign(counted, { result: await work() });
   } finally {

@@ -91,7 +91,7 @@ export function sampleOf(day: Library, sampleId = newId(), workerId = day.person
   };
 }
 
-export const flowCheckOf = (day: Library, purpose: 'before' | 'after', flowLPerMin = 2): Act =>
+export const flowCheckOf = (day: Library, purpose: 'before' | 'after' | 'between', flowLPerMin = 2): Act =>
   act('flowChecked.v1', {
     flowCheckId: newId(),
     shiftId: day.shiftId,

@@ -1,0 +1,68 @@
+/** What a decision stands on: rows read inside its transaction. Every await in here is a table call. */
+import { subjectOf } from '#records/about.ts';
+import type { AnyRecord } from '#records/book.ts';
+import type { Fresh, Needs } from '#records/decide.ts';
+import type { NewFact } from '#records/fact.ts';
+import type { DerivedRow, JournalRow } from './database.ts';
+import { foldRows } from './folding.ts';
+import { boxesOf, type Lookup, samplesOf } from './lookup.ts';
+import { numberLink } from './rows.ts';
+import type { Session } from './session.ts';
+
+export type FactsByKey = ReadonlyMap<string, readonly JournalRow[]>;
+
+/** The records that these facts touch. */
+export const keysOf = (wanted: readonly NewFact[]): ReadonlySet<string> =>
+  new Set(wanted.flatMap((fact) => [...fact.about, subjectOf(fact) ?? []].flat()));
+
+/** All facts of each record, one request a record. */
+export async function factsAbout(
+  session: Session,
+  keys: Iterable<string>,
+): Promise<Map<string, readonly JournalRow[]>> {
+  const found = new Map<string, readonly JournalRow[]>();
+  for (const key of keys) found.set(key, await session.db.journal.where('about').equals(key).toArray());
+  return found;
+}
+
+async function recordsFor(need: Needs, about: FactsByKey, lookup: Lookup): Promise<ReadonlyMap<string, AnyRecord>> {
+  const records = new Map<string, AnyRecord>();
+  for (const key of new Set([...need.keys, ...about.keys()])) {
+    const facts = about.get(key);
+    const record = facts === undefined ? await lookup.record(key) : foldRows(key, facts);
+    if (record !== null) records.set(key, record);
+  }
+  return records;
+}
+
+async function textsFor(session: Session, need: Needs, about: FactsByKey): Promise<ReadonlyMap<string, string>> {
+  const texts = new Map<string, string>();
+  for (const rows of about.values()) for (const row of rows) texts.set(row.id, row.text);
+  for (const id of need.facts) {
+    const row = texts.has(id) ? undefined : await session.db.journal.get(id);
+    if (row !== undefined) texts.set(id, row.text);
+  }
+  return texts;
+}
+
+async function linkedAny(lookup: Lookup, links: readonly string[]): Promise<readonly DerivedRow[]> {
+  const rows: DerivedRow[] = [];
+  for (const link of links) rows.push(...(await lookup.linked(link)));
+  return rows;
+}
+
+/** `about`: the facts of the records touched, already read; these records are folded from them, never taken from a derived row. */
+export async function freshFor(session: Session, need: Needs, about: FactsByKey, lookup: Lookup): Promise<Fresh> {
+  return {
+    records: await recordsFor(need, about, lookup),
+    facts: await textsFor(session, need, about),
+    running: samplesOf(await linkedAny(lookup, need.runningSamples ? ['running'] : [])),
+    withNumbers: samplesOf(await linkedAny(lookup, need.sampleNumbers.map(numberLink))),
+    boxes: boxesOf(
+      await linkedAny(
+        lookup,
+        need.boxesOfSamples.map((id) => `sample:${id}`),
+      ),
+    ),
+  };
+}
