@@ -1,0 +1,59 @@
+/** Wet, dropped, overloaded: high stays high, low proves nothing. */
+import { Choice } from '#parts/Choice.tsx';
+import { errorOf } from '#parts/ErrorSummary.tsx';
+import { TextField } from '#parts/TextField.tsx';
+import { newFact } from '#store/newFact.ts';
+import { en } from '#words/sampling.ts';
+import { DeedForm } from './DeedForm.tsx';
+import type { Sampling } from './useSampling.ts';
+
+const words = en.deeds.mishap;
+const mishaps = ['wet', 'dropped', 'overloaded', 'inletUp', 'opened', 'other'] as const;
+interface MishapDraft {
+  readonly mishap: (typeof mishaps)[number] | null;
+  readonly remark: string;
+}
+const blank: MishapDraft = { mishap: null, remark: '' };
+
+export function Mishap({ sampling }: { readonly sampling: Sampling }) {
+  return (
+    <DeedForm
+      sampling={sampling}
+      name="mishap"
+      heading={words.heading}
+      action={words.action}
+      when="tap"
+      blank={blank}
+      build={({ mishap, remark }, read, entry) => {
+        const body = {
+          sampleId: sampling.sample.id,
+          mishap: read.chosen('mishap', words.mishap, mishap) ?? 'other',
+          remark: read.text('remark', words.remark, remark, { optional: true, most: 2000 }),
+        };
+        return [newFact('mishapNoted.v1', body, entry)];
+      }}
+    >
+      {({ mishap, remark }, change, errors) => (
+        <>
+          <Choice
+            name="mishap"
+            label={words.mishap}
+            hint={words.means}
+            options={mishaps.map((value) => ({ value, label: words.mishaps[value] }))}
+            value={mishap}
+            onChange={(value) => change({ mishap: value })}
+            error={errorOf(errors, 'mishap')}
+          />
+          <TextField
+            name="remark"
+            label={words.remark}
+            rows={2}
+            value={remark}
+            onChange={(text) => change({ remark: text })}
+            error={errorOf(errors, 'remark')}
+          />
+        </>
+      )}
+    </DeedForm>
+  );
+}
