@@ -10,7 +10,7 @@ const msPerMin = 60_000;
 const msPerDay = 86_400_000;
 const instantForm = /^\d{4}-\d\d-\d\dT\d\d:\d\d:\d\d\.\d{3}Z$/;
 const dayForm = /^\d{4}-\d\d-\d\d$/;
-const wallForm = /^([01]\d|2[0-3]):([0-5]\d)$/;
+const wallForm = /^([01]\d|2[0-3]):[0-5]\d$/;
 
 const pad = (value: number, width: number): string => String(value).padStart(width, '0');
 
@@ -102,9 +102,8 @@ export type WallTimeMeaning =
 
 /** The instant or instants that a wall time on a day stands for in a zone. */
 export function instantsOfWallTime(day: string, time: string, zone: string): WallTimeMeaning {
-  const parts = wallForm.exec(time);
-  if (!parts) throw new Error(`not a wall time: ${time}`);
-  const asUtcMs = numberOfDay(day) * msPerDay + (+parts[1]! * 60 + +parts[2]!) * msPerMin;
+  if (!wallForm.test(time)) throw new Error(`not a wall time: ${time}`);
+  const asUtcMs = numberOfDay(day) * msPerDay + (+time.slice(0, 2) * 60 + +time.slice(3)) * msPerMin;
   const dayEarlier = offsetMinAt(epochMsToInstant(asUtcMs - msPerDay), zone);
   const dayLater = offsetMinAt(epochMsToInstant(asUtcMs + msPerDay), zone);
   const meanings = [...new Set([dayEarlier, dayLater])]

@@ -8,6 +8,14 @@ export type Estimate =
   | { readonly kind: 'atLeast'; readonly lower: number };
 
 export const exactly = (value: number): Estimate => ({ kind: 'exact', value });
+/** Throws (a bug) when the ends cross. */
+export function between(lower: number, upper: number): Estimate {
+  if (!(lower <= upper)) throw new Error(`bounds cross, ${lower} and ${upper}`);
+  return { kind: 'between', lower, upper };
+}
+export const atLeast = (lower: number): Estimate => ({ kind: 'atLeast', lower });
+/** A laboratory's "less than": somewhere from nothing to the reporting limit. */
+export const lessThan = (reportingLimit: number): Estimate => between(0, reportingLimit);
 export const lowerOf = (e: Estimate): number => (e.kind === 'exact' ? e.value : e.lower);
 /** Infinity when nothing bounds it from above. */
 export const upperOf = (e: Estimate): number =>

@@ -157,7 +157,7 @@ function plain(slots: readonly Slot[], terms: Record<string, Term | readonly Ter
   const numbers: Plain = {};
   for (const slot of slots) {
     const bound = slot.direction === 'decreases' ? down : up;
-    const term = terms[slot.symbol]!;
+    const term = terms[slot.symbol];
     numbers[slot.symbol] = slot.list
       ? (term as readonly Term[]).map((one) => bound(one.estimate))
       : bound((term as Term).estimate);

@@ -76,15 +76,18 @@ function tierOfTask(taskId: string): Tier {
   return tiers.reduce<Tier>((highest, one) => (rank(one) > rank(highest) ? one : highest), 'none');
 }
 
-/** What is presumed for a day with these everyday tasks: the highest tier among them. */
+/** What is presumed for a day with these everyday tasks: the highest tier among them. No task named is read most carefully. */
 export function presumptionFor(taskIds: readonly string[]): Presumption {
   const tiers = taskIds.map((taskId) => ({ taskId, tier: tierOfTask(taskId), task: taskById(taskId) }));
-  const highest = tiers.reduce<Tier>((top, one) => (rank(one.tier) > rank(top) ? one.tier : top), 'none');
+  const highest = tiers.reduce<Tier>(
+    (top, one) => (rank(one.tier) > rank(top) ? one.tier : top),
+    taskIds.length ? 'none' : unknownTier,
+  );
   const deciding = tiers.filter((one) => one.tier === highest);
   const row = read().tiers.find((one) => one.tier === highest);
   if (!row) throw new Error(`no presumed tier ${highest}`);
   const listed = deciding.some(({ task }) => task?.mapping === 'listed');
-  const open = deciding.some(({ task }) => !task || task.mapping === 'open');
+  const open = taskIds.length === 0 || deciding.some(({ task }) => !task || task.mapping === 'open');
   return {
     tier: highest,
     presumedTextKey: row.presumedTextKey,
