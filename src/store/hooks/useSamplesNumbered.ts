@@ -14,3 +14,10 @@ export function useSamplesNumbered(sampleNumber: string | null): readonly Sample
     return samplesOf(await session.db.records.where('links').equals(numberLink(sampleNumber)).toArray());
   }, [session, sampleNumber]);
 }
+
+/** The same, asked once. */
+export async function samplesNumbered(sampleNumber: string): Promise<readonly SampleRecord[]> {
+  const session = openSession();
+  if (session === null) return [];
+  return samplesOf(await session.db.records.where('links').equals(numberLink(sampleNumber)).toArray());
+}
