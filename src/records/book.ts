@@ -123,6 +123,9 @@ export interface WorkdayRecord extends RecordBase {
   readonly workOn: string;
   readonly pieces: FactBody<'workHoursStated.v1'>['pieces'] | null;
   readonly otherWork: FactBody<'otherWorkAsked.v1'> | null;
+  /** The statements that stand: what a correction of hours or of other work replaces. */
+  readonly piecesFactId?: string | null;
+  readonly otherWorkFactId?: string | null;
   readonly explained: readonly (FactBody<'minutesExplained.v1'> & { readonly factId: string })[];
   readonly regular: { readonly regular: 'yes' | 'no'; readonly reason: string | null; readonly factId: string } | null;
 }

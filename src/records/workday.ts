@@ -44,6 +44,8 @@ export function foldWorkday({ base, facts, settlements }: FoldInput): WorkdayRec
     workOn: base.id.slice(13),
     pieces: hours.fact?.body.pieces ?? null,
     otherWork: other.fact?.body ?? null,
+    piecesFactId: hours.fact?.id ?? null,
+    otherWorkFactId: other.fact?.id ?? null,
     explained: ofKind(facts, 'minutesExplained.v1').map(({ id, body }) => ({ ...body, factId: id })),
     regular: day && { regular: day.body.regular, reason: day.body.reason, factId: day.id },
   };

@@ -67,7 +67,7 @@ export const en = {
   laboratoryDiffers: (pct: number) =>
     `the laboratory's figure is ${percent(pct)} from ours: look which volume it was given`,
   alreadyIn: (report: string, mass: string) =>
-    `A result is in already: ${mass}, report ${report}. Both are kept; where they differ, the higher one stands.`,
+    `A result is in already: ${mass}, report ${report}. Both are kept.`,
   isVoid: 'This sample is void. What the laboratory found is kept all the same.',
   save: (count: number) => (count === 1 ? 'Write the result down' : `Write ${count} results down`),
   awaiting: {
