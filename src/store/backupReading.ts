@@ -7,7 +7,7 @@ import { compareTakeIn, type Gap, type Have, type HeldEntry, type TakeInComparis
 import { sameNumber } from '#records/sampleNumber.ts';
 import type { FileRow, Which } from './database.ts';
 import { hashOf } from './files.ts';
-import { packingLimits, unpack } from './packing.ts';
+import { unpack } from './packing.ts';
 import { openSession, type Session } from './session.ts';
 
 export type BackupRefusal =
@@ -39,6 +39,8 @@ export interface BackupPreview {
   /** New facts of a newer version: carried; their records are doubtful where they must be understood. */
   readonly newerCount: number;
   readonly filesCount: number;
+  /** Papers whose bytes are not what their name says: left out. */
+  readonly filesDamagedCount: number;
   /** Only part of the file could be read and is shown here. */
   readonly salvaged: boolean;
 }
@@ -63,18 +65,18 @@ const refused = (why: BackupRefusal, intactCount = 0): ReadBackup => ({ kind: 'r
 const fileName = /^files\/([0-9a-f]{64})\.(pdf|bin)$/;
 
 type Parts =
-  | { readonly kind: 'parts'; readonly text: string; readonly files: readonly FileRow[] }
+  | { readonly kind: 'parts'; readonly text: string; readonly files: readonly FileRow[]; readonly damagedCount: number }
   | { readonly kind: 'refused'; readonly why: BackupRefusal };
 
 /** The text alone is taken too: someone may have unpacked it. */
 async function plainText(file: Blob): Promise<Parts> {
   const head = await file.slice(0, 200).text();
   if (!head.startsWith('{') || !head.includes('fullshift-book')) return { kind: 'refused', why: 'notABackup' };
-  return { kind: 'parts', text: await file.text(), files: [] };
+  return { kind: 'parts', text: await file.text(), files: [], damagedCount: 0 };
 }
 
-async function partsOf(file: Blob): Promise<Parts> {
-  const unpacked = await unpack(file, (name) => name === 'book.txt' || fileName.test(name), packingLimits);
+async function partsOf(file: Blob, salvage: boolean): Promise<Parts> {
+  const unpacked = await unpack(file, (name) => name === 'book.txt' || fileName.test(name), { evenCut: salvage });
   if (unpacked.kind === 'refused') return unpacked.why === 'notABackup' ? plainText(file) : unpacked;
   const text = unpacked.entries.get('book.txt');
   if (text === undefined) return { kind: 'refused', why: 'notABackup' };
@@ -83,7 +85,8 @@ async function partsOf(file: Blob): Promise<Parts> {
     if (found === null || hashOf(bytes) !== found[1]) return [];
     return [{ hash: found[1], type: found[2] === 'pdf' ? 'application/pdf' : 'application/octet-stream', bytes }];
   });
-  return { kind: 'parts', text: new TextDecoder().decode(text), files };
+  const damagedCount = unpacked.entries.size - 1 - files.length;
+  return { kind: 'parts', text: new TextDecoder().decode(text), files, damagedCount };
 }
 
 /** The firm's name, or the book's id where the first fact is not in the file. */
@@ -122,7 +125,7 @@ const mismatch = (found: TakeInComparison, practice: boolean): BackupRefusal | n
 
 /** Never throws for what is in the file. `salvage` shows what is left of a damaged one. */
 export async function readBackup(file: Blob, { salvage = false }: { salvage?: boolean } = {}): Promise<ReadBackup> {
-  const parts = await partsOf(file);
+  const parts = await partsOf(file, salvage);
   if (parts.kind === 'refused') return refused(parts.why);
   const read = readBookText(parts.text);
   if (read.kind === 'refused' && !(salvage && read.header !== null && read.intact.length > 0)) {
@@ -154,6 +157,7 @@ export async function readBackup(file: Blob, { salvage = false }: { salvage?: bo
     unreadableCount: found.unreadable.length,
     newerCount: found.newer.unknownKinds.length,
     filesCount: parts.files.length,
+    filesDamagedCount: parts.damagedCount,
     salvaged: read.kind === 'refused',
   };
   const which = practice ? 'practice' : 'book';

@@ -100,14 +100,24 @@ const isZip = async (file: Blob): Promise<boolean> => {
   return head[0] === 0x50 && head[1] === 0x4b && head[2] === 3 && head[3] === 4;
 };
 
-/** Unpacks the entries that `wanted` names; others are counted and skipped. Never throws for what is in the file. */
+/** The mark that ends every archive; without it the file was cut. Up to 64 KiB of remark may follow it. */
+async function isWhole(file: Blob): Promise<boolean> {
+  const tail = new Uint8Array(await file.slice(-(0xffff + 22)).arrayBuffer());
+  for (let at = tail.length - 22; at >= 0; at -= 1) {
+    if (tail[at] === 0x50 && tail[at + 1] === 0x4b && tail[at + 2] === 5 && tail[at + 3] === 6) return true;
+  }
+  return false;
+}
+
+/** Unpacks the entries that `wanted` names; others are counted and skipped. `evenCut` takes what is whole in a cut file. Never throws for what is in the file. */
 export async function unpack(
   file: Blob,
   wanted: (name: string) => boolean,
-  limits: PackingLimits = packingLimits,
+  { limits = packingLimits, evenCut = false }: { limits?: PackingLimits; evenCut?: boolean } = {},
 ): Promise<Unpacked> {
   if (file.size > limits.fileBytes) return { kind: 'refused', why: 'tooLarge' };
   if (!(await isZip(file))) return { kind: 'refused', why: 'notABackup' };
+  if (!evenCut && !(await isWhole(file))) return { kind: 'refused', why: 'damaged' };
   const collected = collector(wanted, limits);
   // Small slices: one slice of zeros inflates a thousandfold before anyone can count it.
   const step = 1 << 16;
@@ -121,7 +131,7 @@ export async function unpack(
   } catch {
     return { kind: 'refused', why: collected.refusal() ?? 'damaged' };
   }
-  return collected.unfinished()
+  return collected.unfinished() && !evenCut
     ? { kind: 'refused', why: 'damaged' }
     : { kind: 'unpacked', entries: collected.entries };
 }
