@@ -18,8 +18,7 @@ const yesNo = (answer: boolean, words: { readonly yes: string; readonly no: stri
 const sentBy = (sheet: CustodySheet): Entry[] => [
   [en.firm, sheet.firmName, 'strong'],
   [en.site, sheet.site.name],
-  [en.place, inWords(sheet.site.place)],
-  [en.state, sheet.site.stateCode],
+  [en.place, en.placeIs(inWords(sheet.site.place), sheet.site.stateCode)],
   [en.setting, en.settings[sheet.site.setting]],
   [en.sampler, sheet.samplerName],
   [en.zone, en.zoneIs(sheet.site.zone)],

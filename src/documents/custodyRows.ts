@@ -1,4 +1,5 @@
 /** The custody sheet's table: one cassette a row. Every absence prints as its word, every text too long for its cell as a note. */
+import { addDays } from '#core/calendar.ts';
 import { type AbsentValue, type CustodyRow, type CustodySheet, isAbsent, type Stated } from '#records/custodySheet.ts';
 import { en, figures } from '#words/custody.ts';
 import { type SetLine, setLines } from './lines.ts';
@@ -11,16 +12,16 @@ type ColumnName = Exclude<keyof typeof en.columns, 'workerIdentifier'>;
 
 /** Fixed widths; worker and remarks share what is left. */
 const fixedPt: Record<Exclude<ColumnName, 'worker' | 'remarks'>, number> = {
-  sampleNumber: 62,
-  workOn: 66,
-  lotNumber: 62,
-  startedAt: 42,
-  stoppedAt: 60,
-  durationMin: 38,
-  flowBeforeLPerMin: 47,
-  flowAfterLPerMin: 47,
-  averageFlowLPerMin: 54,
-  volumeL: 56,
+  sampleNumber: 56,
+  workOn: 64,
+  lotNumber: 52,
+  startedAt: 38,
+  stoppedAt: 44,
+  durationMin: 34,
+  flowBeforeLPerMin: 48,
+  flowAfterLPerMin: 48,
+  averageFlowLPerMin: 55,
+  volumeL: 54,
 };
 const order: readonly ColumnName[] = [
   'sampleNumber',
@@ -92,12 +93,15 @@ function setTime(setting: Setting, row: CustodyRow, value: Stated<string>, name:
   if (isAbsent(value)) return setWord(setting, value, name);
   const day = value.slice(0, 10);
   const clock = setLines(setting.measure, value.slice(11, 16), 'figure', widthOf(setting, name));
-  const other = day === row.workOn ? [] : setLines(setting.measure, day, 'word', widthOf(setting, name));
+  const words = day === addDays(row.workOn, 1) ? en.nextDay : day;
+  const other = day === row.workOn ? [] : setLines(setting.measure, words, 'word', widthOf(setting, name));
   return single([...clock, ...other]);
 }
 
 const setRemarks = (setting: Setting, row: CustodyRow): SetCell =>
-  setText(setting, row, row.remarks.length === 0 ? en.noRemarks : row.remarks.join('; '), 'remarks', 'word');
+  row.remarks.length === 0
+    ? single(setLines(setting.measure, en.noRemarks, 'quietWord', widthOf(setting, 'remarks')))
+    : setText(setting, row, row.remarks.join('; '), 'remarks', 'word');
 
 const setDrawn = (setting: Setting, row: CustodyRow): SetCell[] => [
   setTime(setting, row, row.startedAt, 'startedAt'),
@@ -117,9 +121,9 @@ const setBlank = (setting: Setting): SetCell[] => {
 
 function setWorker(setting: Setting, row: CustodyRow): SetCell {
   if (row.sampleKind === 'blank')
-    return single(setLines(setting.measure, en.fieldBlank, 'figureStrong', widthOf(setting, 'worker')));
+    return single(setLines(setting.measure, en.fieldBlank, 'plainStrong', widthOf(setting, 'worker')));
   if (isAbsent(row.worker)) return setWord(setting, row.worker, 'worker');
-  return setText(setting, row, row.worker, 'worker', 'figure');
+  return setText(setting, row, row.worker, 'worker', 'plain');
 }
 
 const drewNothing = (row: CustodyRow): boolean =>
@@ -131,9 +135,9 @@ const drewNothing = (row: CustodyRow): boolean =>
 /** One cassette. A blank's cells from start to volume are one, which says that no air was drawn. */
 export const custodyRowCells = (setting: Setting, row: CustodyRow): SetCell[] => [
   single(setLines(setting.measure, row.sampleNumber, 'number', widthOf(setting, 'sampleNumber'))),
-  single(setLines(setting.measure, row.workOn, 'figure', widthOf(setting, 'workOn'))),
+  single(setLines(setting.measure, row.workOn, 'plain', widthOf(setting, 'workOn'))),
   setWorker(setting, row),
-  setText(setting, row, row.lotNumber, 'lotNumber', 'figure'),
+  setText(setting, row, row.lotNumber, 'lotNumber', 'plain'),
   ...(drewNothing(row) ? setBlank(setting) : setDrawn(setting, row)),
   setRemarks(setting, row),
 ];

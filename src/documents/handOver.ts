@@ -29,7 +29,7 @@ const head = (name: ColumnName): SetLine[] =>
 export function handOverPieces(frame: Frame, sheet: CustodySheet, notes: Notes): Piece[] {
   const { measure, widthPt } = frame;
   const columns = names.map((name) => ({ widthPt: widthPt * shares[name], align: 'left' as const, head: head(name) }));
-  const table: Table = { id: 'handOver', measure, xPt: frame.xPt, columns, rowPaddingPt: 2, writeOnPt: 30 };
+  const table: Table = { id: 'handOver', measure, xPt: frame.xPt, columns, rowPaddingPt: 2, writeOnPt: 25 };
   const samplerPt = widthPt * shares.from - gutterPt;
   const sampler = notes.fit(sheet.samplerName, en.sampler.toLowerCase(), 'word', samplerPt, 1);
   const row = (index: number): SetCell[] =>
@@ -39,9 +39,9 @@ export function handOverPieces(frame: Frame, sheet: CustodySheet, notes: Notes):
     });
   const rows = Array.from({ length: handsCount }, (_, index) => row(index));
   return [
-    ...textPieces(frame, en.handOver, { tag: 'H2', style: 'heading', gapBeforePt: 14, keepWithNext: true }),
+    ...textPieces(frame, en.handOver, { tag: 'H2', style: 'heading', gapBeforePt: 11, keepWithNext: true }),
     ...textPieces(frame, en.handOverNote, { tag: 'P', style: 'body', gapBeforePt: 0, keepWithNext: true }),
-    ...tablePieces(table, rows, 6),
-    ...textPieces(frame, en.arrival(sheet.rows.length), { tag: 'P', style: 'body', gapBeforePt: 10 }),
+    ...tablePieces(table, rows, 4),
+    ...textPieces(frame, en.arrival(sheet.rows.length), { tag: 'P', style: 'body', gapBeforePt: 7 }),
   ];
 }

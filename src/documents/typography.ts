@@ -35,8 +35,10 @@ export const styles = {
   unit: style('regular', 7.5, 9.5, ink.quiet),
   number: style('bold', 11.5, 13, ink.text),
   figure: style('regular', 10, 13, ink.text),
-  figureStrong: style('bold', 10, 13, ink.text),
+  plain: style('regular', 9, 13, ink.text),
+  plainStrong: style('bold', 9, 13, ink.text),
   word: style('regular', 8, 13, ink.text),
+  quietWord: style('regular', 8, 13, ink.quiet),
   small: style('regular', 6.5, 8.5, ink.quiet),
 } as const satisfies Record<string, TextStyle>;
 export type StyleName = keyof typeof styles;

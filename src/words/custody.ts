@@ -16,7 +16,7 @@ export const en = {
   documentTitle: (site: string, day: string, revision: string) =>
     `Custody sheet, ${site}, ${day}, revision ${revision}`,
   inBox: (airCount: number, blankCount: number) =>
-    `${counted(airCount + blankCount, 'filter cassette', 'filter cassettes')} in this box: ${counted(airCount, 'air sample', 'air samples')}, ${counted(blankCount, 'field blank', 'field blanks')}`,
+    `${counted(airCount + blankCount, 'filter cassette', 'filter cassettes')} in this box: ${counted(airCount, 'air sample', 'air samples')}, ${blankCount === 0 ? 'no field blank' : counted(blankCount, 'field blank', 'field blanks')}`,
   example: 'EXAMPLE',
   exampleNote:
     'EXAMPLE from a practice book: nothing on this sheet was sampled. Do not analyze, do not keep as a record.',
@@ -29,7 +29,7 @@ export const en = {
   firm: 'Firm',
   site: 'Site',
   place: 'Place',
-  state: 'State',
+  placeIs: (place: string, stateCode: string) => `${place}, ${stateCode}`,
   setting: 'Work was done',
   settings: { indoors: 'indoors', outdoors: 'outdoors' },
   sampler: 'Sampler',
@@ -69,6 +69,7 @@ export const en = {
   },
   fieldBlank: 'Field blank',
   blankRow: 'no air drawn: analyze, report in µg',
+  nextDay: 'next day',
   noRemarks: 'none',
   seeNote: (note: number) => `note ${note}`,
   notes: 'Notes',
@@ -89,7 +90,7 @@ export const en = {
   },
   sealBoxes: '☐ yes   ☐ no',
   arrival: (count: number) =>
-    `On arrival at the laboratory: cassettes counted ________ of ${count}     plugs in place  ☐ yes  ☐ no     remarks ________________________________________`,
+    `On arrival at the laboratory · cassettes counted ________ of ${count} · plugs in place ☐ yes ☐ no · remarks ____________________________________`,
   attached: 'The data of this sheet are attached to the PDF file as custody-sheet.json.',
   heads: (heads: string) => `Record heads when this sheet was made: ${heads === '' ? 'none' : heads}`,
   headsShort: (heads: string) => `record heads ${heads === '' ? 'none' : heads}`,
