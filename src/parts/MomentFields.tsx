@@ -15,9 +15,11 @@ export interface MomentFieldsProps {
   readonly place: MomentPlace;
   readonly errors: readonly FieldError[];
   readonly timeLabel?: string | undefined;
+  /** A correction has its reason instead. */
+  readonly withoutFrom?: boolean | undefined;
 }
 
-export function MomentFields({ name, value, onChange, place, errors, timeLabel }: MomentFieldsProps) {
+export function MomentFields({ name, value, onChange, place, errors, timeLabel, withoutFrom }: MomentFieldsProps) {
   return (
     <>
       <TimeField
@@ -48,14 +50,16 @@ export function MomentFields({ name, value, onChange, place, errors, timeLabel }
           error={errorOf(errors, `${name}-which`)}
         />
       )}
-      <TextField
-        name={`${name}-from`}
-        label={words.from}
-        hint={words.fromHint}
-        value={value.from}
-        onChange={(from) => onChange({ ...value, from })}
-        error={errorOf(errors, `${name}-from`)}
-      />
+      {!withoutFrom && (
+        <TextField
+          name={`${name}-from`}
+          label={words.from}
+          hint={words.fromHint}
+          value={value.from}
+          onChange={(from) => onChange({ ...value, from })}
+          error={errorOf(errors, `${name}-from`)}
+        />
+      )}
     </>
   );
 }

@@ -43,6 +43,7 @@ export const en = {
   toFitting: (worker: string) => `Hand the phone to ${worker}`,
   before: 'Before it goes on',
   whatNow: 'What else happened',
+  otherTime: 'At another time',
   main: {
     putOn: 'Put on now',
     look: 'Looked at it',
@@ -67,7 +68,7 @@ export const en = {
     mishap: 'Wet, dropped, overloaded',
     mishapDetail: 'Something happened to the cassette',
     look: 'Looked, and something was wrong',
-    earlier: 'Write in a time from a watch or paper',
+    earlier: 'Stopped earlier: write in the time',
     remark: 'Write a remark',
     void: 'Void this sample',
     voidDetail: 'With a reason; it stays in the book',

@@ -1,0 +1,31 @@
+/** What should be done before the pump goes on: the flow before, and the fitting with the worker. Neither stops it. */
+import { checksOfSample } from '#findings/checks.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
+import { StandingMark } from '#parts/StandingMark.tsx';
+import { en as words } from '#words/sampling.ts';
+import type { Sampling } from './useSampling.ts';
+
+export function Before({ sampling }: { readonly sampling: Sampling }) {
+  const { sample, book, pump, worker } = sampling;
+  const hasFlow = checksOfSample(sample, book).before !== null;
+  const due = <StandingMark standing="due" />;
+  if (hasFlow && sample.fitting !== null) return null;
+  return (
+    <Lines heading={words.before}>
+      {!hasFlow && (
+        <Line
+          to={`/shift/${sample.shiftId}/flow?pump=${sample.pumpId ?? ''}&purpose=before&sample=${sample.id}`}
+          detail={words.flowMissing(pump)}
+          end={due}
+        >
+          {words.toFlow}
+        </Line>
+      )}
+      {sample.fitting === null && (
+        <Line to={`/worker/${sample.id}`} detail={words.fittingMissing} end={due}>
+          {words.toFitting(worker)}
+        </Line>
+      )}
+    </Lines>
+  );
+}

@@ -1,0 +1,90 @@
+/** The story of the sample so far: sentences with times, struck values beside what replaced them, and each value's correction. */
+import { useState } from 'react';
+import { wallTimeOf } from '#core/calendar.ts';
+import { checksOfSample } from '#findings/checks.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
+import { QuietAction } from '#parts/QuietAction.tsx';
+import type { RecordBase, Strike } from '#records/book.ts';
+import { en as words } from '#words/story.ts';
+import styles from './sampling.module.css';
+import { type StoryLine, storyOf } from './storyOf.ts';
+import type { Sampling } from './useSampling.ts';
+import { labelOf, valueText } from './valueText.ts';
+
+export function Story({ sampling }: { readonly sampling: Sampling }) {
+  const { sample, book } = sampling;
+  const [picking, setPicking] = useState(false);
+  const checks = checksOfSample(sample, book);
+  const records: readonly (RecordBase | null)[] = [sample, checks.before, checks.after];
+  const strikes = records.flatMap((record) => record?.strikes ?? []);
+  const hasConflict = records.some((record) => (record?.conflicts.length ?? 0) > 0);
+  const lines = storyOf(sample, book);
+  return (
+    <>
+      <Lines heading={words.heading}>
+        {lines.map((line) => (
+          <OneLine key={line.key} line={line} sampling={sampling} strikes={strikes} picking={picking} />
+        ))}
+      </Lines>
+      {hasConflict && <p>{words.conflict}</p>}
+      {lines.some(({ fields }) => fields.length > 0) && (
+        <div>
+          <QuietAction onClick={() => setPicking(!picking)}>{picking ? words.done : words.correct}</QuietAction>
+        </div>
+      )}
+    </>
+  );
+}
+
+interface OneLineProps {
+  readonly line: StoryLine;
+  readonly sampling: Sampling;
+  readonly strikes: readonly Strike[];
+  readonly picking: boolean;
+}
+
+function OneLine({ line, sampling, strikes, picking }: OneLineProps) {
+  const { sample, place } = sampling;
+  const own = strikes.filter(({ factId }) => factId === line.factId);
+  const time = line.at === null ? undefined : wallTimeOf(line.at, place.zone).time;
+  const details = [line.detail, line.typed ? words.typed : undefined].filter((each) => each !== undefined);
+  return (
+    <>
+      <Line
+        end={time}
+        detail={
+          details.length + own.length === 0 ? undefined : (
+            <>
+              {details.join('; ')}
+              {own.map((strike) => (
+                <Struck key={strike.correctionId} strike={strike} sampling={sampling} />
+              ))}
+            </>
+          )
+        }
+      >
+        {line.text}
+      </Line>
+      {picking &&
+        line.fields.map(({ factId, path, label }) => (
+          <Line key={path} to={`/sample/${sample.id}?do=correct&fact=${factId}&path=${encodeURIComponent(path)}`}>
+            {words.correctThis(label, line.text)}
+          </Line>
+        ))}
+    </>
+  );
+}
+
+function Struck({ strike, sampling }: { readonly strike: Strike; readonly sampling: Sampling }) {
+  const { book, place } = sampling;
+  const { path, old, why, by } = strike;
+  const text = (value: unknown): string => valueText(path, value, book, place.zone);
+  if (old === null) return <span className={styles.struck}>{words.added(labelOf(path), text(strike.new))}</span>;
+  return (
+    <span className={styles.struck}>
+      {words.struck(labelOf(path))}
+      <del>{text(old)}</del> <ins className={styles.right}>{text(strike.new)}</ins>
+      {words.because(why, book.people.get(by ?? '')?.name ?? '')}
+    </span>
+  );
+}
