@@ -1,0 +1,78 @@
+/** Flow before and after, their change, and what follows from it: each figure opens into its working. */
+
+import type { Term } from '#core/formula.ts';
+import { findSample } from '#findings/sample.ts';
+import { Figure } from '#parts/Figure.tsx';
+import { Notice } from '#parts/Notice.tsx';
+import { QuietAction } from '#parts/QuietAction.tsx';
+import { WorkingView } from '#parts/WorkingView.tsx';
+import { en as words } from '#words/after.ts';
+import { formatEstimateNumber } from '#words/quantity.ts';
+import { reasonSentence } from '#words/reasons.ts';
+import { en as sampleWords } from '#words/sampling.ts';
+import styles from './sampling.module.css';
+import type { Sampling } from './useSampling.ts';
+
+/** Reasons that this page answers in its own parts, or that belong to the result. */
+const saidElsewhere: readonly string[] = [
+  'noFlowAfter',
+  'notSealed',
+  'pumpMinutesBlank',
+  'blanksMissing',
+  'regularNotSaid',
+  'resultAwaited',
+];
+
+export function AfterFlow({ sampling }: { readonly sampling: Sampling }) {
+  const { sample, book, pump } = sampling;
+  const finding = findSample(sample.id, book);
+  const hasAfter = finding.flowAfter !== null;
+  const reasons = finding.reasons.filter(({ key }) => !saidElsewhere.includes(key));
+  const canDecide = finding.flowRule === 'atLeastOnly' && (finding.flowBefore !== null || hasAfter);
+  return (
+    <section className={styles.section}>
+      <h2>{words.flow.heading}</h2>
+      {!hasAfter && (
+        <>
+          <p>{words.flow.not(pump)}</p>
+          <p>{words.flow.nothing}</p>
+        </>
+      )}
+      <Terms
+        items={[
+          [words.flow.before, finding.flowBefore],
+          [words.flow.after, finding.flowAfter],
+          [words.flow.change, finding.flowChange],
+          [words.flow.average, finding.averageFlow],
+          [words.flow.lower, finding.flowRule === 'average' ? null : finding.lowerFlow],
+          [words.flow.volume, finding.volume],
+        ]}
+      />
+      {hasAfter && finding.volume === null && <p>{words.flow.volumeNone}</p>}
+      {reasons.length > 0 && (
+        <Notice>
+          {reasons.map((reason, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: a reason may be given twice
+            <p key={i}>{reasonSentence(reason)}</p>
+          ))}
+        </Notice>
+      )}
+      {canDecide && (
+        <div>
+          <QuietAction to={`/sample/${sample.id}?do=decide`}>{sampleWords.lines.decide}</QuietAction>
+        </div>
+      )}
+    </section>
+  );
+}
+
+function Terms({ items }: { readonly items: readonly (readonly [string, Term | null])[] }) {
+  return items.map(
+    ([label, term]) =>
+      term !== null && (
+        <Figure key={label} label={label} value={formatEstimateNumber(term.estimate, term.unit)} unit={term.unit}>
+          {term.kind === 'working' && <WorkingView working={term} />}
+        </Figure>
+      ),
+  );
+}
