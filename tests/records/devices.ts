@@ -34,7 +34,7 @@ export const device = (writer: string, aheadMs: number): Device => ({
 });
 
 const samples = [ids.one, ids.two] as const;
-const numbers = ['120016', '120024'] as const;
+const numbers = ['120019', '120027'] as const;
 
 export const step = fc.record({
   device: fc.integer({ min: 0, max: 2 }),
@@ -68,7 +68,7 @@ function factOf(held: Held, { act, sample, value, minute }: Step): NewFact | nul
   switch (act) {
     case 'prepare':
       // One number too many on purpose: two samples that bear one label.
-      return prepared(id, { sampleNumber: numbers[value % 3 === 0 ? 0 : sample] ?? '120016' });
+      return prepared(id, { sampleNumber: numbers[value % 3 === 0 ? 0 : sample] ?? '120019' });
     case 'putOn':
       return putOn(time(12), id);
     case 'look':

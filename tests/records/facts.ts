@@ -93,7 +93,8 @@ export const prepared = (sampleId: string = ids.one, more: Partial<FactBody<'sam
     'samplePrepared.v1',
     {
       sampleId,
-      sampleNumber: '120016',
+      // By hand, MOD 11,10 of 12001: 10, 2, 8, 5, 10, 2; 11 - 2 = 9. Of 12002: 7.
+      sampleNumber: '120019',
       shiftId,
       workerId: ids.ana,
       pumpId: ids.pumpA,
