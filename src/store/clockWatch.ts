@@ -2,6 +2,7 @@
  * A clock that was set back is written on every sample that runs, once. While one runs, the later time stays the one to beat, so that
  * taps on it are refused and its times are typed from a watch; with nothing running the clock is simply taken as it stands.
  */
+import { minutesBetween } from '#core/calendar.ts';
 import type { SampleRecord } from '#records/book.ts';
 import type { NewFact } from '#records/fact.ts';
 import { clockWentBack, keptSeenMs, lastSeenAt, trustClock } from './clock.ts';
@@ -11,13 +12,11 @@ import { byIndex, fromJournal, samplesOf } from './lookup.ts';
 import { derivedIsComplete, readMark, writeMark } from './marks.ts';
 import { newFact } from './newFact.ts';
 
-const notice = ({ id }: SampleRecord, seenAt: string): NewFact =>
-  newFact(
-    'clockSetBackNoticed.v1',
-    { sampleId: id, seenAt },
-    { happened: { ...happenedNow(deviceZone()), entry: 'typed', from: 'device' }, by: null },
-  );
-
+const notice = ({ id }: SampleRecord, seenAt: string): NewFact => {
+  const happened = { ...happenedNow(deviceZone()), entry: 'typed' as const, from: 'device' };
+  const setBackMin = minutesBetween(happened.at, seenAt);
+  return newFact('clockSetBackNoticed.v1', { sampleId: id, setBackMin }, { happened, by: null });
+};
 /** What is to be written down because the clock went back; empty when it did not, or when that was noticed before. */
 export async function clockNotices(db: BookDatabase, which: Which): Promise<readonly NewFact[]> {
   const seenAt = lastSeenAt();

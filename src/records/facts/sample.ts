@@ -7,6 +7,9 @@ import { factId, instant, language, note, recordId, shiftId, text } from '../com
 
 const sampleId = recordId;
 
+/** What can happen to a cassette. */
+export const mishap = z.enum(['wet', 'dropped', 'overloaded', 'inletUp', 'opened', 'other']);
+
 export const sampleFacts = {
   'samplePrepared.v1': z.looseObject({
     sampleId,
@@ -58,7 +61,7 @@ export const sampleFacts = {
   }),
   'mishapNoted.v1': z.looseObject({
     sampleId,
-    mishap: z.enum(['wet', 'dropped', 'overloaded', 'inletUp', 'opened', 'other']),
+    mishap,
     remark: note.nullable(),
   }),
   'pumpStopped.v1': z.looseObject({
@@ -87,7 +90,13 @@ export const sampleFacts = {
     .describe('The envelope says why. A void sample keeps what it still shows'),
   'remarkMade.v1': z.looseObject({ sampleId, text: note }),
   'clockSetBackNoticed.v1': z
-    .looseObject({ sampleId, seenAt: instant.describe('The latest wall time that the device had passed') })
+    .looseObject({
+      sampleId,
+      setBackMin: z
+        .number()
+        .positive()
+        .describe('By how much, against the latest wall time that the device had passed'),
+    })
     .describe('Noticed by the device while the pump ran: its clock now stands before what it had passed'),
 } as const;
 
