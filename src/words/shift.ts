@@ -46,7 +46,8 @@ export const en = {
   blanks: {
     heading: 'Field blanks',
     line: (count: number, wanted: number) => `${count} of ${wanted}`,
-    enough: (count: number) => (count === 1 ? '1 field blank' : `${count} field blanks`),
+    enough: (count: number) =>
+      count === 0 ? 'No field blank yet' : count === 1 ? '1 field blank' : `${count} field blanks`,
     detail: 'Opened and closed at the job, no air drawn',
   },
   conditions: {
@@ -61,6 +62,7 @@ export const en = {
     sent: 'All sealed cassettes are in a box',
   },
   voided: (worker: string, number: string) => `${worker}: cassette ${number} is void`,
+  voidedBlank: (number: string) => `Field blank ${number} is void`,
   voidedBecause: (why: string | null) => (why === null ? 'No reason written' : `Because: ${why}`),
   actions: {
     flow: 'Check the flow of a pump',

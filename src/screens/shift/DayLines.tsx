@@ -1,0 +1,47 @@
+/** What belongs to the whole day: field blanks, conditions, and the box for the laboratory. */
+import { blanksNeeded } from '#findings/blanks.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
+import { StandingMark } from '#parts/StandingMark.tsx';
+import { en as words } from '#words/shift.ts';
+import { airOf, blanksOf } from './daySamples.ts';
+import type { ShiftDay } from './useShift.ts';
+
+export function DayLines({ day }: { readonly day: ShiftDay }) {
+  const { book, place } = day;
+  const shift = `/shift/${place.shift.id}`;
+  const blanksCount = blanksOf(day).length;
+  const wanted = blanksNeeded(airOf(day).length, 'tenPercent').count;
+  const enough = blanksCount >= wanted;
+  const boxed = new Set([...book.boxes.values()].flatMap(({ packed }) => packed.sampleIds));
+  const sealed = airOf(day).filter((sample) => sample.sealed !== null);
+  const waiting = sealed.filter(({ id, results }) => !boxed.has(id) && results.length === 0);
+  const hasConditions = place.shift.conditions !== null;
+  const mark = (isDone: boolean) => <StandingMark standing={isDone ? 'done' : 'due'} />;
+  return (
+    <>
+      <Lines heading={words.blanks.heading}>
+        <Line
+          to={`${shift}/blank`}
+          detail={words.blanks.detail}
+          end={airOf(day).length === 0 ? undefined : mark(enough)}
+        >
+          {enough ? words.blanks.enough(blanksCount) : words.blanks.line(blanksCount, wanted)}
+        </Line>
+      </Lines>
+      <Lines heading={words.conditions.heading}>
+        <Line to={`${shift}/conditions`} end={hasConditions ? mark(true) : undefined}>
+          {hasConditions ? words.conditions.filled : words.conditions.none}
+        </Line>
+      </Lines>
+      <Lines heading={words.box.heading}>
+        <Line to="/boxes">
+          {sealed.length === 0
+            ? words.box.none
+            : waiting.length === 0
+              ? words.box.sent
+              : words.box.waiting(waiting.length)}
+        </Line>
+      </Lines>
+    </>
+  );
+}

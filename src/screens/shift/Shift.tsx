@@ -1,0 +1,41 @@
+/**
+ * The supervisor, any time of the day: one site's day on one page, in the order of the day. Each line says how it stands and leads to
+ * where it is done; the foot offers what is due first.
+ */
+import { MainAction } from '#parts/MainAction.tsx';
+import { Page } from '#parts/Page.tsx';
+import { formatDay } from '#words/quantity.ts';
+import { en as words } from '#words/shift.ts';
+import { AfterLines } from './AfterLines.tsx';
+import { BeforeLines } from './BeforeLines.tsx';
+import { DayLines } from './DayLines.tsx';
+import { nextStep } from './nextStep.ts';
+import { OnWorkerLines } from './OnWorkerLines.tsx';
+import { useShift } from './useShift.ts';
+
+export function Shift({ shiftId = '' }: { readonly shiftId?: string }) {
+  const day = useShift(shiftId);
+  if (day === undefined) return null;
+  if (day === null)
+    return (
+      <Page heading={words.heading('')} back="/" action={<MainAction to="/">{words.toToday}</MainAction>}>
+        <p>{words.noShift}</p>
+      </Page>
+    );
+  const next = nextStep(day);
+  const { site, shift } = day.place;
+  return (
+    <Page
+      heading={words.heading(site.name)}
+      over={formatDay(shift.workOn, 'en', 'weekday')}
+      back="/"
+      backText={words.toToday}
+      aside={<DayLines day={day} />}
+      action={<MainAction to={next.to}>{next.text}</MainAction>}
+    >
+      <BeforeLines day={day} />
+      <OnWorkerLines day={day} />
+      <AfterLines day={day} />
+    </Page>
+  );
+}

@@ -1,0 +1,60 @@
+/** What is due first on this day, as the page's one action: where it is done, and its words. */
+import { type Due, type DueKey, findDue } from '#findings/due.ts';
+import { en as words } from '#words/shift.ts';
+import { airOf } from './daySamples.ts';
+import type { ShiftDay } from './useShift.ts';
+
+export interface Step {
+  readonly to: string;
+  readonly text: string;
+}
+
+/** Where a flow check for this sample is made; saved, it leads back to the sample. */
+export const flowPath = (
+  shiftId: string,
+  pumpId: string | null,
+  purpose: 'before' | 'after',
+  sampleId: string,
+): string => `/shift/${shiftId}/flow?pump=${pumpId ?? ''}&purpose=${purpose}&sample=${sampleId}`;
+
+function sampleStep(due: Due, day: ShiftDay): Step | null {
+  const { book, place } = day;
+  const sample = airOf(day).find(({ id, workdayId }) => id === due.sampleId || workdayId === due.workdayId);
+  if (sample === undefined) return null;
+  const worker = book.people.get(sample.workerId ?? '')?.name ?? '';
+  const page = `/sample/${sample.id}`;
+  const after: Step = { to: `${page}/after`, text: words.actions.after(worker) };
+  const steps: Partial<Readonly<Record<DueKey, Step>>> = {
+    flowBefore: { to: flowPath(place.shift.id, sample.pumpId, 'before', sample.id), text: words.actions.flow },
+    fit: { to: `/worker/${sample.id}`, text: words.actions.fit(worker) },
+    putOn: { to: page, text: words.actions.putOn(worker) },
+    look: { to: page, text: words.actions.look(worker) },
+    stop: { to: page, text: words.actions.look(worker) },
+    flowAfter: after,
+    seal: after,
+    lockIn: after,
+    regularDay: after,
+  };
+  return steps[due.key] ?? null;
+}
+
+function dayStep(due: Due, shiftId: string): Step | null {
+  if (due.key === 'blanks') return { to: `/shift/${shiftId}/blank`, text: words.actions.blank };
+  if (due.key === 'conditions') return { to: `/shift/${shiftId}/conditions`, text: words.actions.conditions };
+  return due.key === 'sendToLaboratory' ? { to: '/boxes', text: words.actions.box } : null;
+}
+
+export function nextStep(day: ShiftDay): Step {
+  const { book, place } = day;
+  const shiftId = place.shift.id;
+  if (airOf(day).length === 0)
+    return book.flowChecks.size === 0
+      ? { to: `/shift/${shiftId}/flow`, text: words.actions.flow }
+      : { to: `/shift/${shiftId}/fit`, text: words.actions.prepare };
+  for (const due of findDue(book, place.now)) {
+    const own = due.shiftId === null || due.shiftId === shiftId;
+    const step = own ? (dayStep(due, shiftId) ?? sampleStep(due, day)) : null;
+    if (step !== null) return step;
+  }
+  return { to: '/samples', text: words.actions.samples };
+}
