@@ -34,10 +34,14 @@ export const en = {
     now: 'Change to it now',
     later: 'Not now',
     waiting: 'A newer version of Fullshift is here. It can wait until every pump is off.',
-    elsewhere: 'Another window has changed to a newer version. Load this page again when it suits you; what you typed is kept.',
+    elsewhere:
+      'Another window has changed to a newer version. Load this page again when it suits you; what you typed is kept.',
     again: 'Load this page again',
   },
-  notFound: { heading: 'There is no such page', text: 'The address may be mistyped, or the record is not in this book.' },
+  notFound: {
+    heading: 'There is no such page',
+    text: 'The address may be mistyped, or the record is not in this book.',
+  },
   failed: {
     heading: 'This page could not be shown',
     text: 'Everything written down so far is kept on this device. Load the page again; if it fails again, go to Today.',

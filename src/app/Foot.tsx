@@ -1,0 +1,61 @@
+/** Under every page: how the book is kept, and what else is in it. */
+import { dayOf } from '#core/calendar.ts';
+import { hrefOf } from '#parts/href.ts';
+import { deviceZone, now } from '#store/device.ts';
+import { useBookMeta, useBookState } from '#store/hooks.ts';
+import { formatDayFrom } from '#words/quantity.ts';
+import { en as words } from '#words/shell.ts';
+import styles from './shell.module.css';
+
+const also = [
+  ['/lists', words.lists],
+  ['/checked', words.checked],
+  ['/about', words.about],
+] as const;
+
+export function Foot() {
+  const state = useBookState();
+  return (
+    <footer className={styles.footer}>
+      {state.kind === 'open' && <Kept />}
+      <nav aria-label={words.more}>
+        <ul className={styles.also}>
+          {also
+            .filter(([path]) => state.kind === 'open' || path !== '/lists')
+            .map(([path, text]) => (
+              <li key={path}>
+                <a className={styles.alsoLink} href={hrefOf(path)}>
+                  {text}
+                </a>
+              </li>
+            ))}
+        </ul>
+      </nav>
+    </footer>
+  );
+}
+
+function Kept() {
+  const state = useBookState();
+  const meta = useBookMeta();
+  if (meta === undefined || state.kind !== 'open') return null;
+  return (
+    <div>
+      {meta.practice && <p>{words.exampleMeaning}</p>}
+      {state.rebuilding && <p role="status">{words.book.rebuilding(state.rebuilding.done, state.rebuilding.total)}</p>}
+      {state.unreadable.length > 0 && <p>{words.book.unreadable(state.unreadable.length)}</p>}
+      <p>{backupText(meta.lastBackupAt, meta.factsSinceBackup)}</p>
+      <a className={styles.alsoLink} href={hrefOf('/keep')}>
+        {words.backup.make}
+      </a>
+    </div>
+  );
+}
+
+/** How old the last backup is, in days of this device's calendar. */
+function backupText(lastBackupAt: string | null, factsSince: number): string {
+  if (lastBackupAt === null) return words.backup.never;
+  const zone = deviceZone();
+  const when = formatDayFrom(dayOf(now(), zone), dayOf(lastBackupAt, zone));
+  return factsSince > 0 ? words.backup.old(when, factsSince) : words.backup.fresh(when);
+}

@@ -1,0 +1,3 @@
+export function Gallery() {
+  return null;
+}
