@@ -1,0 +1,29 @@
+/** Why the day is not settled, and what else is worth knowing of it, each as a sentence. */
+import type { Reason } from '#findings/reason.ts';
+import type { WorkdayFinding } from '#findings/workday.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
+import { en as words } from '#words/exposure.ts';
+import { reasonSentence } from '#words/reasons.ts';
+
+/** Each sentence once, however many facts it stands on. */
+const sentences = (reasons: readonly Reason[]): string[] => [...new Set(reasons.map(reasonSentence))];
+
+export function Reasons({ finding }: { readonly finding: WorkdayFinding }) {
+  const ofStandings = finding.standings.flatMap(({ why }) => why);
+  const blocking = sentences([...finding.blocksBelow, ...ofStandings].filter(({ weight }) => weight !== 'notes'));
+  const also = sentences([...finding.reasons, ...ofStandings]).filter((sentence) => !blocking.includes(sentence));
+  const lines = (heading: string, texts: readonly string[]) =>
+    texts.length > 0 && (
+      <Lines heading={heading}>
+        {texts.map((sentence) => (
+          <Line key={sentence}>{sentence}</Line>
+        ))}
+      </Lines>
+    );
+  return (
+    <>
+      {lines(words.whyHeading, blocking)}
+      {lines(words.alsoHeading, also)}
+    </>
+  );
+}

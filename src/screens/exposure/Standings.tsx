@@ -1,0 +1,63 @@
+/** Where the day stands to each limit, in a shape and a sentence, with what would settle it. */
+import type { DayStanding, Verdict, WorkdayFinding } from '#findings/workday.ts';
+import { type Standing, StandingMark } from '#parts/StandingMark.tsx';
+import { en as words } from '#words/exposure.ts';
+import { formatEstimate } from '#words/quantity.ts';
+import styles from './exposure.module.css';
+
+/** Only a day that nothing speaks against is drawn as below. */
+const markByVerdict: Readonly<Record<Verdict, Standing>> = {
+  below: 'below',
+  exactlyAt: 'exactlyAt',
+  above: 'above',
+  atOrAbove: 'above',
+  unresolved: 'unresolved',
+  atLeastBelow: 'unresolved',
+};
+
+export function Standings({ finding }: { readonly finding: WorkdayFinding }) {
+  if (finding.standings.length === 0 || finding.twa8 === null) return null;
+  return (
+    <section className={styles.standings}>
+      <h2>{words.standing}</h2>
+      {finding.standings.map((standing) => (
+        <One key={`${standing.limitSetId} ${standing.which}`} standing={standing} finding={finding} />
+      ))}
+      <Shift finding={finding} />
+    </section>
+  );
+}
+
+function One({ standing, finding }: { readonly standing: DayStanding; readonly finding: WorkdayFinding }) {
+  const { verdict, which, limit, protectiveJudges, unknownWouldReach } = standing;
+  const { protectiveTwa8 } = finding;
+  return (
+    <div className={styles.standing}>
+      <p>
+        <StandingMark standing={markByVerdict[verdict]}>{words.verdict(verdict, which, limit.value)}</StandingMark>
+      </p>
+      {protectiveJudges && protectiveTwa8 !== null && (
+        <p>
+          {words.lowerJudges}:{' '}
+          <strong>{formatEstimate(protectiveTwa8.estimate, protectiveTwa8.unit, { against: [limit.value] })}</strong>
+        </p>
+      )}
+      {unknownWouldReach !== null && verdict !== 'above' && verdict !== 'atOrAbove' && (
+        <p>{words.unknownWouldReach(formatEstimate(unknownWouldReach.estimate, unknownWouldReach.unit), which)}</p>
+      )}
+    </div>
+  );
+}
+
+/** Of a day longer than eight hours: the shift's average against what it may reach. */
+function Shift({ finding: { shiftComparison } }: { readonly finding: WorkdayFinding }) {
+  if (shiftComparison === null) return null;
+  const { crossed } = shiftComparison;
+  const mark = crossed === 'yes' ? 'above' : crossed === 'no' ? 'below' : 'unresolved';
+  const text = crossed === 'yes' ? words.shiftAbove : crossed === 'no' ? words.shiftNotAbove : words.shiftUnresolved;
+  return (
+    <p className={styles.standing}>
+      <StandingMark standing={mark}>{text}</StandingMark>
+    </p>
+  );
+}

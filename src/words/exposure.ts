@@ -1,0 +1,171 @@
+/** A worker's day: what every minute was, what the day amounts to, and where it stands. Never says more than the figures do. */
+import type { Segment, Verdict } from '#findings/workday.ts';
+import { formatMinutes, formatQuantity } from './quantity.ts';
+
+type Which = 'actionLevel' | 'pel';
+const limitNames: Readonly<Record<Which, string>> = {
+  actionLevel: 'the action level',
+  pel: 'the permissible exposure limit',
+};
+const against = (which: Which, limit: number): string => `${limitNames[which]}, ${formatQuantity(limit, 'µg/m³')}`;
+
+const verdicts: Readonly<Record<Verdict, (which: Which, limit: number) => string>> = {
+  below: (which, limit) => `Below ${against(which, limit)}`,
+  exactlyAt: (which, limit) =>
+    which === 'actionLevel'
+      ? `Exactly at ${against(which, limit)}: that counts as reaching it`
+      : `Exactly at ${against(which, limit)}: not above it, and the notice to the worker must still say so`,
+  above: (which, limit) => `Above ${against(which, limit)}`,
+  atOrAbove: (which, limit) => `At or above ${against(which, limit)}; how far is not known`,
+  unresolved: (which, limit) => `Not settled against ${against(which, limit)}`,
+  atLeastBelow: (which, limit) => `What is known lies under ${against(which, limit)}; that proves nothing yet`,
+};
+
+export const en = {
+  heading: (worker: string) => `The day of ${worker}`,
+  noDay: {
+    heading: 'There is no such day',
+    text: 'Nothing is written down of this day on this device. Take in the file of the other device, or go back to Samples.',
+    action: 'Go to Samples',
+  },
+  twa8: '8-hour average',
+  twa8Unknown: 'No figure yet',
+  shiftAverage: 'Average over the shift',
+  allowable: 'May reach over this shift, at most',
+  hoursWorked: 'Hours worked',
+  standing: 'Where it stands',
+  verdict: (verdict: Verdict, which: Which, limit: number) => verdicts[verdict](which, limit),
+  lowerJudges: 'The flow changed during the sample; the figure from the lower flow judges here',
+  unknownWouldReach: (average: string, which: Which) =>
+    `Were the minutes without a figure ${average} on average, the day would reach ${limitNames[which]}.`,
+  shiftAbove: 'Above what the average over a shift of this length may reach',
+  shiftNotAbove: 'Not above what the average over a shift of this length may reach',
+  shiftUnresolved: 'Not settled against what the average over a shift of this length may reach',
+  whyHeading: 'What keeps it from being settled',
+  alsoHeading: 'Also to know',
+  minutes: {
+    heading: 'Every minute of the day',
+    from: 'From',
+    to: 'To',
+    length: 'Minutes',
+    what: 'What it was',
+    figure: 'µg/m³',
+    as: {
+      sampled: 'sampled',
+      away: 'away from the lead area',
+      sameAs: 'the same as a sample',
+      unknown: 'not known',
+    } satisfies Record<Segment['as'], string>,
+    sample: (number: string) => `sample ${number}`,
+    like: (number: string) => `the same as sample ${number}`,
+    awaited: 'result not in',
+    say: 'Say what these minutes were',
+    none: 'No minutes are accounted for yet: neither a sample nor hours of work.',
+  },
+  explain: {
+    heading: (from: string, to: string) => `What were the minutes from ${from} to ${to}?`,
+    length: (minutes: number) => `${formatMinutes(minutes)} without a sample`,
+    from: 'From',
+    to: 'To',
+    as: 'They were',
+    options: {
+      away: { label: 'Away from the lead area', hint: 'Counts as nothing breathed; needs a reason' },
+      sameAs: {
+        label: 'The same as while a sample ran',
+        hint: 'Same worker, day, task and controls; needs a reason',
+      },
+      unknown: { label: 'Nobody knows', hint: 'The day then has an at-least figure only' },
+    },
+    sample: 'The same as which sample?',
+    reason: 'How do you know?',
+    reasonMissing: 'Say in a few words how you know; without it the minutes count as unknown',
+    outside: (from: string, to: string) => `These minutes lie between ${from} and ${to}. Stay within them`,
+    order: 'The end comes before the start',
+    save: 'Write it down',
+    back: 'Leave it as it is',
+  },
+  hours: {
+    heading: 'Hours of work that day',
+    intro:
+      'Every piece of work for any employer: the shift, a call-out, a second site. Breaks that were not paid for are left out between two pieces.',
+    from: 'From',
+    to: 'To',
+    toHint: 'A time before the start means the next day',
+    place: 'Where, if not at the site of the shift',
+    employer: 'For whom, if not for this firm',
+    piece: (n: number) => (n === 1 ? 'First piece of work' : `Piece of work ${n}`),
+    another: 'Another piece of work',
+    remove: 'Take this piece away',
+    twice: (time: string) => `${time} comes twice on the night of the clock change. Which one?`,
+    first: 'The first',
+    second: 'The second',
+    none: 'Write down at least one piece of work',
+    why: 'Why is it changed?',
+    whyMissing: 'Say in a few words why the hours are changed',
+    save: 'Write the hours down',
+    line: (pieces: string) => `Worked ${pieces}`,
+    piece2: (from: string, to: string, place: string | null, employer: string | null) =>
+      `${from} to ${to}${place === null ? '' : ` at ${place}`}${employer === null ? '' : ` for ${employer}`}`,
+    open: 'The hours of work are not written down',
+    set: 'Write down the hours of work',
+    correct: 'Put the hours right',
+  },
+  other: {
+    heading: 'Other work that day',
+    intro: 'Asked of the worker: anything else that day that counts into the same eight hours.',
+    callOut: 'A call-out before or after the shift?',
+    secondSite: 'Work at a second site?',
+    secondEmployer: 'Work for a second employer?',
+    yes: 'Yes',
+    no: 'No',
+    missing: 'Answer this with yes or no',
+    thenHours: 'Where there was other work, write its hours down as another piece of work.',
+    why: 'Why is it changed?',
+    whyMissing: 'Say in a few words why the answer is changed',
+    save: 'Write the answers down',
+    open: 'Call-outs, a second site and a second employer were not asked about',
+    none: 'No call-out, no second site, no second employer',
+    some: (which: string) => `There was ${which}`,
+    names: { callOut: 'a call-out', secondSite: 'a second site', secondEmployer: 'a second employer' },
+    set: 'Ask about other work',
+    correct: 'Put the answers right',
+  },
+  regular: {
+    heading: 'Was it a regular day?',
+    intro:
+      'The usual crew, task and pace. A day that was rained off or run by half a crew keeps its figure; it only cannot show that less protection is enough.',
+    yes: 'Yes, a regular day',
+    no: 'No',
+    missing: 'Say whether it was a regular day',
+    reason: 'What was different?',
+    reasonMissing: 'Say in a few words what was different',
+    why: 'Why is it changed?',
+    whyMissing: 'Say in a few words why the answer is changed',
+    save: 'Write it down',
+    open: 'It is not said whether this was a regular day',
+    yesLine: 'A regular day',
+    noLine: (reason: string) => `Not a regular day: ${reason}`,
+    correct: 'Put the answer right',
+  },
+  samples: 'Samples of the day',
+  sampleLine: (number: string, minutes: string, concentration: string) => `${number}: ${minutes}, ${concentration}`,
+  noFigure: 'no figure yet',
+  quality: { good: 'good', doubtful: 'doubtful', void: 'void', open: 'not finished' },
+  workings: 'How these figures were worked out',
+  next: {
+    hours: 'Write down the hours of work',
+    other: 'Ask about other work',
+    unknown: 'Say what the unknown minutes were',
+    regular: 'Say whether it was a regular day',
+    results: 'Key in the result',
+    done: 'Go to Today',
+  },
+  said: 'What was said of the day',
+  cautions: {
+    heading: 'Before this is relied on',
+    ownRule: (state: string) =>
+      `${state} has a rule of its own, or one that is not held complete here. Figures are shown; that rule decides what must be done.`,
+    held: 'Held against the federal construction rule for lead as read on the days named under About. The current text of the rule, state and local rules, and whoever is licensed or certified for this decide.',
+    shown: 'A figure of one worker on one day; it stands for nobody else by itself.',
+  },
+};
