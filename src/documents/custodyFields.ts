@@ -15,10 +15,13 @@ const inWords = <T extends string | number>(value: Stated<T>, shown: (known: T) 
 const yesNo = (answer: boolean, words: { readonly yes: string; readonly no: string }): string =>
   answer ? words.yes : words.no;
 
+const placeOf = ({ place, stateCode }: CustodySheet['site']): string =>
+  isAbsent(place) ? en.placeUnstated(stateCode) : en.placeIs(place, stateCode);
+
 const sentBy = (sheet: CustodySheet): Entry[] => [
   [en.firm, sheet.firmName, 'strong'],
   [en.site, sheet.site.name],
-  [en.place, en.placeIs(inWords(sheet.site.place), sheet.site.stateCode)],
+  [en.place, placeOf(sheet.site)],
   [en.setting, en.settings[sheet.site.setting]],
   [en.sampler, sheet.samplerName],
   [en.zone, en.zoneIs(sheet.site.zone)],

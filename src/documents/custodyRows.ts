@@ -98,10 +98,18 @@ function setTime(setting: Setting, row: CustodyRow, value: Stated<string>, name:
   return single([...clock, ...other]);
 }
 
-const setRemarks = (setting: Setting, row: CustodyRow): SetCell =>
-  row.remarks.length === 0
+const remarksOf = (row: CustodyRow): string[] => [
+  ...(row.void ? [en.markedVoid] : []),
+  ...row.mishaps.map((mishap) => en.mishaps[mishap]),
+  ...row.remarks,
+];
+
+function setRemarks(setting: Setting, row: CustodyRow): SetCell {
+  const remarks = remarksOf(row);
+  return remarks.length === 0
     ? single(setLines(setting.measure, en.noRemarks, 'quietWord', widthOf(setting, 'remarks')))
-    : setText(setting, row, row.remarks.join('; '), 'remarks', 'word');
+    : setText(setting, row, remarks.join('; '), 'remarks', 'word');
+}
 
 const setDrawn = (setting: Setting, row: CustodyRow): SetCell[] => [
   setTime(setting, row, row.startedAt, 'startedAt'),

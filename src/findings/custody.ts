@@ -3,6 +3,7 @@ import { epochMsToInstant, instantToEpochMs, offsetMinAt } from '#core/calendar.
 import type { Term } from '#core/formula.ts';
 import type { Book, BoxRecord, SampleRecord } from '#records/book.ts';
 import { type AbsentValue, absent, type CustodyRow, type CustodySheet, type Stated } from '#records/custodySheet.ts';
+import { methodById } from '#reference/methods.ts';
 import { custodyGaps, type Gap, samplesOfBox } from './gaps.ts';
 import { findSample } from './sample.ts';
 
@@ -39,7 +40,7 @@ function workerOf(sample: SampleRecord, box: BoxRecord, book: Book): Stated<stri
 }
 
 /** Words that people wrote about a cassette, oldest first; what happened to it goes by its key, for the paper to say. */
-function remarksOf(sample: SampleRecord): { readonly remarks: string[]; readonly mishaps: string[] } {
+function remarksOf(sample: SampleRecord): { readonly remarks: string[]; readonly mishaps: CustodyRow['mishaps'] } {
   const written = sample.mishaps.flatMap(({ remark }) => (remark ? [remark] : []));
   return { remarks: [...sample.remarks, ...written], mishaps: sample.mishaps.map(({ mishap }) => mishap) };
 }
@@ -129,7 +130,7 @@ export function custodySheetFor(boxId: string, book: Book, occasion: SheetOccasi
       accreditation: stated(laboratory.accreditation),
     },
     analysis: packed.analysis,
-    method: stated(packed.methodId),
+    method: stated(packed.methodId && (methodById(packed.methodId)?.title ?? packed.methodId)),
     reportingLimitUg: packed.reportingLimitUg ?? absent('notStated'),
     includeWallDeposit: packed.includeWallDeposit,
     callBeforeReanalysis: packed.callBeforeReanalysis,

@@ -5,6 +5,7 @@
  */
 import { z } from 'zod';
 import { day, instant, note, recordId, text } from './common.ts';
+import { mishap } from './facts/sample.ts';
 
 /**
  * Why a value is absent. Each prints as a word, never as 0 and never as an empty cell.
@@ -46,6 +47,8 @@ export const custodyRow = z.looseObject({
   averageFlowLPerMin: quantity,
   volumeL: quantity,
   remarks: z.array(note),
+  mishaps: z.array(mishap).describe('What happened to the cassette, by key; the paper says it in words'),
+  void: z.boolean().describe('Marked void by the firm; it travels with its number all the same'),
 });
 export type CustodyRow = z.infer<typeof custodyRow>;
 

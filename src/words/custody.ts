@@ -1,5 +1,5 @@
 /** What the custody sheet says to a courier and a laboratory. English only: the worker does not read this paper. */
-import type { Absence } from '#records/custodySheet.ts';
+import type { Absence, CustodyRow } from '#records/custodySheet.ts';
 
 const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
@@ -30,6 +30,7 @@ export const en = {
   site: 'Site',
   place: 'Place',
   placeIs: (place: string, stateCode: string) => `${place}, ${stateCode}`,
+  placeUnstated: (stateCode: string) => `${stateCode}, address not stated`,
   setting: 'Work was done',
   settings: { indoors: 'indoors', outdoors: 'outdoors' },
   sampler: 'Sampler',
@@ -69,6 +70,15 @@ export const en = {
   },
   fieldBlank: 'Field blank',
   blankRow: 'no air drawn: analyze, report in µg',
+  mishaps: {
+    wet: 'got wet',
+    dropped: 'was dropped',
+    overloaded: 'filter overloaded',
+    inletUp: 'inlet pointed up',
+    opened: 'was opened',
+    other: 'mishap',
+  } satisfies Record<CustodyRow['mishaps'][number], string>,
+  markedVoid: 'marked void by the firm',
   nextDay: 'next day',
   noRemarks: 'none',
   seeNote: (note: number) => `note ${note}`,

@@ -74,6 +74,12 @@ describe('a custody sheet on pages', () => {
     expect(text).toContain('Method not stated');
   });
 
+  test('what happened to a cassette and that it was voided stand before the remarks', () => {
+    const rows = [{ ...airRow(0), mishaps: ['wet' as const], void: true, remarks: ['Rain'] }];
+    const [row] = rowsOf(custodyPages(sheetOf(rows), 'a4', measure), 'cassettes');
+    expect(row?.at(-1)).toBe('marked void by the firm; got wet; Rain');
+  });
+
   test('says what is asked of the laboratory', () => {
     const text = textOf(custodyPages(sheetWith(3), 'letter', measure));
     for (const asked of [

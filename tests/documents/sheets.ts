@@ -32,6 +32,8 @@ export function airRow(index: number, worker = crew[index % crew.length] ?? ''):
     averageFlowLPerMin,
     volumeL: averageFlowLPerMin * durationMin,
     remarks: index % 6 === 4 ? ['Pump fault, two pieces of time'] : [],
+    mishaps: [],
+    void: false,
   };
 }
 
@@ -50,6 +52,8 @@ export const blankRow = (index: number): CustodyRow => ({
   averageFlowLPerMin: absent('noAirDrawn'),
   volumeL: absent('noAirDrawn'),
   remarks: [],
+  mishaps: [],
+  void: false,
 });
 
 /** Stopped without a reading afterwards, past midnight. */
