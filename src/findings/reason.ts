@@ -22,6 +22,7 @@ export const reasonWeights = {
   pressureBlank: 'doubts',
   calibrationConditionsBlank: 'doubts',
   certificatePairsBlank: 'doubts',
+  certificatePairsUnusable: 'doubts',
   methodNotKnown: 'doubts',
   // one sample, in the field
   notPutOn: 'doubts',
@@ -58,7 +59,7 @@ export const reasonWeights = {
   correctionsConflict: 'doubts',
   notUnderstood: 'doubts',
   // one sample, from the laboratory
-  resultsDiffer: 'doubts',
+  resultsDiffer: 'notes',
   reportingLimitBlank: 'doubts',
   massBelowItsLimit: 'doubts',
   belowReportingLimit: 'notes',

@@ -7,7 +7,7 @@ import { lowerOf } from '#core/estimate.ts';
 import type { Term } from '#core/formula.ts';
 import type { WorkdayRecord } from '#records/book.ts';
 import { type Reason, reason } from './reason.ts';
-import { lengthMin, type Run, type Stretch } from './run.ts';
+import type { Run, Stretch } from './run.ts';
 import type { Segment } from './workday.ts';
 
 /** What the day needs of a sample. */
@@ -158,7 +158,8 @@ export function segmentsOf(day: WorkdayRecord, samples: readonly SampleOfDay[]):
     open = null;
   };
   for (let i = 0; i + 1 < edges.length; i++) {
-    const [from, to] = [edges[i]!, edges[i + 1]!];
+    const from = edges[i] ?? 0;
+    const to = edges[i + 1] ?? from;
     if (!domain.some((piece) => covers(piece, from))) {
       close();
       continue;
@@ -197,5 +198,3 @@ function segmentFrom(fromMs: number, toMs: number, known: Known, samples: readon
 
 export const minutesAs = (segments: readonly Segment[], as: Segment['as']): number =>
   segments.reduce((sum, segment) => (segment.as === as ? sum + segment.durationMin : sum), 0);
-
-export { lengthMin };

@@ -1,9 +1,18 @@
 /** One worker's day: every minute accounted for, the 8-hour average, and where it stands to each limit. */
-import type { Comparison, Limit } from '#core/comparison.ts';
-import type { Term } from '#core/formula.ts';
-import type { Book } from '#records/book.ts';
-import type { Reason } from './reason.ts';
-import type { SampleFinding } from './sample.ts';
+import { type Comparison, compareWithLimit, sideOf } from '#core/comparison.ts';
+import { exactly } from '#core/estimate.ts';
+import { recorded, type Term } from '#core/formula.ts';
+import { allowableAverage, hoursWorked, shiftAverage } from '#core/twa.ts';
+import type { Book, SampleRecord, WorkdayRecord } from '#records/book.ts';
+import { type LimitsHere, limitSetOn } from '#reference/limits.ts';
+import { dayAveragesOf, type Part, partsOf } from './dayAverages.ts';
+import { dayReasons } from './dayReasons.ts';
+import { blocking, type Reason, reason } from './reason.ts';
+import { findSample, type SampleFinding } from './sample.ts';
+import { minutesAs, segmentsOf } from './segments.ts';
+import { type DayStanding, standingAt } from './standing.ts';
+
+export type { DayStanding, Verdict } from './standing.ts';
 
 export interface Segment {
   readonly fromAt: string;
@@ -18,32 +27,6 @@ export interface Segment {
   readonly because: readonly string[];
 }
 
-/**
- * `below` only when nothing blocks it. `atOrAbove`: at least the limit, and how far above is not known. `atLeastBelow`: the part
- * that is known lies below the limit, which proves nothing. `unresolved`: bounds straddle the limit, or a reason blocks *below*.
- */
-export type Verdict = 'below' | 'exactlyAt' | 'above' | 'atOrAbove' | 'unresolved' | 'atLeastBelow';
-
-export interface DayStanding {
-  readonly limitSetId: string;
-  readonly which: 'actionLevel' | 'pel';
-  readonly limit: Limit;
-  /** The 8-hour average shown, held against the limit. */
-  readonly comparison: Comparison;
-  /** The protective 8-hour average (lower flows), held against the limit: this one judges. */
-  readonly protective: Comparison;
-  readonly verdict: Verdict;
-  /** By the limit's own sign. `no` only where the verdict is known and nothing blocks it. */
-  readonly crossed: 'yes' | 'no' | 'unresolved';
-  readonly atOrAbove: 'yes' | 'no' | 'unresolved';
-  /** The judging figure is the protective one, because the two lie on different sides. */
-  readonly protectiveJudges: boolean;
-  /** What keeps *below* from being said at this limit. */
-  readonly why: readonly Reason[];
-  /** The average of the minutes without a figure that would bring the day to this limit; null where there are none. */
-  readonly unknownWouldReach: Term | null;
-}
-
 export interface WorkdayFinding {
   readonly workdayId: string;
   readonly workerId: string;
@@ -54,24 +37,166 @@ export interface WorkdayFinding {
   readonly unknownMin: number;
   /** Sampled minutes whose result is not in. */
   readonly awaitedMin: number;
-  /** null when nothing at all was sampled or explained. */
+  /** null when no minute of the day is known of. */
   readonly twa8: Term | null;
   readonly protectiveTwa8: Term | null;
   readonly shiftAverage: Term | null;
   /** 400 / h, only for more than 8 hours worked. Held against the shift average, never against the 8-hour average. */
   readonly allowableAverage: Term | null;
+  /** The protective average over the shift, held against the allowable average: the same test as TWA8 against the PEL. */
   readonly shiftComparison: Comparison | null;
   readonly standings: readonly DayStanding[];
   readonly regular: 'yes' | 'no' | null;
   /** Whose rule governs; where it is not held complete, figures are shown and no list of duties. */
   readonly stateCode: string | null;
+  readonly limits: LimitsHere;
   readonly ruleHeld: boolean;
   readonly reasons: readonly Reason[];
   readonly blocksBelow: readonly Reason[];
   readonly because: readonly string[];
 }
 
+const byPutOn = (a: SampleRecord, b: SampleRecord): number => {
+  const [x, y] = [a.putOn?.at ?? a.preparedAt, b.putOn?.at ?? b.preparedAt];
+  return x < y ? -1 : x > y ? 1 : a.id < b.id ? -1 : 1;
+};
+
+function samplesOf(workdayId: string, book: Book): SampleRecord[] {
+  const found: SampleRecord[] = [];
+  for (const sample of book.samples.values())
+    if (sample.workdayId === workdayId && sample.sampleKind === 'air') found.push(sample);
+  return found.sort(byPutOn);
+}
+
+/** The site's state; a day at two sites of two states takes the first, and says so by its reasons. */
+function stateOf(samples: readonly SampleRecord[], book: Book): string | null {
+  for (const { siteId } of samples) {
+    const site = book.sites.get(siteId);
+    if (site) return site.stateCode;
+  }
+  const only = book.sites.size === 1 ? [...book.sites.values()][0] : undefined;
+  return only?.stateCode ?? null;
+}
+
+interface Shift {
+  readonly shiftAverage: Term | null;
+  readonly allowableAverage: Term | null;
+  readonly shiftComparison: Comparison | null;
+}
+
+/** The same hours in the average over the shift and in 400 / h. */
+function shiftOf(h: Term | null, parts: readonly Part[], limits: LimitsHere): Shift {
+  const hours = h?.estimate.kind === 'exact' ? h.estimate.value : 0;
+  if (!h || hours <= 0) return { shiftAverage: null, allowableAverage: null, shiftComparison: null };
+  const inputs = (protective: boolean) => ({
+    C: parts.map(({ as, sample }): Term => {
+      const known = protective ? sample?.protectiveConcentration : sample?.judged;
+      return (
+        known ??
+        recorded(
+          as === 'away' ? 'awayFromLead' : 'notKnown',
+          'µg/m³',
+          as === 'away' ? exactly(0) : { kind: 'atLeast', lower: 0 },
+          [],
+        )
+      );
+    }),
+    t: parts.map(({ minutes }) => minutes),
+    h,
+  });
+  const average = shiftAverage.of(inputs(false));
+  const { extendedShift, pel, id } = limits.set;
+  if (extendedShift.kind === 'none' || sideOf(hours, extendedShift.aboveHours.value) <= 0)
+    return { shiftAverage: average, allowableAverage: null, shiftComparison: null };
+  const because = [`limit:${id}`];
+  const allowable = allowableAverage.of({
+    L: recorded('pel', 'µg/m³', exactly(pel.value), because),
+    D: recorded('allowableDose', 'µg·h/m³', exactly(extendedShift.dose.value), because),
+    h,
+  });
+  const value = allowable.estimate.kind === 'exact' ? allowable.estimate.value : pel.value;
+  const shiftComparison = compareWithLimit(shiftAverage.of(inputs(true)).estimate, { ...pel, value });
+  return { shiftAverage: average, allowableAverage: allowable, shiftComparison };
+}
+
+function hoursOf(day: WorkdayRecord, segments: readonly Segment[]): Term | null {
+  if (!day.pieces || segments.length === 0) return null;
+  const min = segments.reduce((sum, { durationMin }) => sum + durationMin, 0);
+  return hoursWorked.of({ t: [recorded('minutesWorked', 'min', exactly(min), day.factIds)] });
+}
+
+const lost = (sample: SampleFinding): boolean => sample.quality === 'void' && !sample.judged;
+
 /** Throws when the work day is not in the slice. Limits are those of the site's state on that day. */
-export function findWorkday(_workdayId: string, _book: Book): WorkdayFinding {
-  throw new Error('being written');
+export function findWorkday(workdayId: string, book: Book): WorkdayFinding {
+  const day = book.workdays.get(workdayId) ?? emptyDay(workdayId, book);
+  const records = samplesOf(workdayId, book);
+  const samples = records.map(({ id }) => findSample(id, book));
+  const stateCode = stateOf(records, book);
+  const limits = limitSetOn(day.workOn, stateCode ?? '');
+  const { segments, reasons: segmentReasons } = segmentsOf(
+    day,
+    samples.map((sample) => ({
+      sampleId: sample.sampleId,
+      sampleNumber: sample.sampleNumber,
+      run: sample.run,
+      judged: sample.judged,
+      protective: sample.protectiveConcentration,
+      lost: lost(sample),
+    })),
+  );
+  const parts = partsOf(segments, samples);
+  const hours = hoursOf(day, segments);
+  const shift = shiftOf(hours, parts, limits);
+  const awaitedMin = segments.reduce(
+    (sum, { as, concentration, durationMin }) =>
+      as !== 'unknown' && as !== 'away' && !concentration ? sum + durationMin : sum,
+    0,
+  );
+  const unknownMin = minutesAs(segments, 'unknown');
+  const allowable = shift.allowableAverage?.estimate;
+  const reasons = [
+    ...segmentReasons,
+    ...dayReasons(day, samples, { unknownMin, awaitedMin }),
+    ...(limits.heldComplete ? [] : [reason('stateRuleNotHeld', [], { stateCode: stateCode ?? '' })]),
+    ...(allowable?.kind === 'exact'
+      ? [reason('extendedShift', day.factIds, { allowableUgPerM3: allowable.value })]
+      : []),
+  ];
+  const blocksBelow = blocking(reasons);
+  const averages = parts.length > 0 ? dayAveragesOf(parts, blocksBelow) : null;
+  const { set } = limits;
+  return {
+    workdayId,
+    workerId: day.workerId,
+    workOn: day.workOn,
+    segments,
+    samples,
+    hoursWorked: hours,
+    unknownMin,
+    awaitedMin,
+    twa8: averages?.twa8 ?? null,
+    protectiveTwa8: averages?.protective ?? null,
+    ...shift,
+    standings: averages
+      ? [standingAt(set.actionLevel, 'actionLevel', set.id, averages), standingAt(set.pel, 'pel', set.id, averages)]
+      : [],
+    regular: day.regular?.regular ?? null,
+    stateCode,
+    limits,
+    ruleHeld: limits.heldComplete,
+    reasons,
+    blocksBelow,
+    because: [...day.factIds, ...samples.flatMap(({ because }) => because)],
+  };
+}
+
+/** A day on which a sample was taken and nothing was said yet of the day itself. */
+function emptyDay(workdayId: string, book: Book): WorkdayRecord {
+  const known = [...book.samples.values()].some((sample) => sample.workdayId === workdayId);
+  if (!known) throw new Error(`no work day ${workdayId} in this slice of the book`);
+  const [workerId = '', workOn = ''] = workdayId.split('.');
+  const none = { factIds: [], strikes: [], conflicts: [], notUnderstood: [] };
+  const base = { key: `workday:${workdayId}`, id: workdayId, ...none };
+  return { ...base, workerId, workOn, pieces: null, otherWork: null, explained: [], regular: null };
 }

@@ -56,6 +56,8 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   calibrationConditionsBlank: () =>
     'Temperature and pressure at which the flow meter was calibrated are not written down.',
   certificatePairsBlank: () => "The read and true flows of the flow meter's certificate are not written down.",
+  certificatePairsUnusable: () =>
+    "The pairs of the flow meter's certificate contradict each other; the reading stands as read.",
   methodNotKnown: () => 'The analytical method is not written down, so its flow and volume cannot be checked.',
   notPutOn: () => 'The pump was not put on.',
   stillRunning: () => 'The pump is not stopped.',
@@ -96,7 +98,7 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   correctionsConflict: () =>
     'Two corrections contradict each other; the more careful one stands until somebody settles it.',
   notUnderstood: () => 'A newer version of Fullshift wrote something here that this version does not understand.',
-  resultsDiffer: () => 'Results received for this cassette differ; the highest stands.',
+  resultsDiffer: () => 'Earlier reports gave another figure for this cassette; the newest judges.',
   reportingLimitBlank: () => "The laboratory's reporting limit is not written down.",
   massBelowItsLimit: (p) =>
     `The laboratory's ${micrograms(p.massUg)} is less than its own reporting limit, ${micrograms(p.reportingLimitUg)}.`,

@@ -1,0 +1,52 @@
+/** What a worker's day leaves open: hours, other work, minutes, results, and what its samples leave open. */
+import type { WorkdayRecord } from '#records/book.ts';
+import { type Reason, reason } from './reason.ts';
+import { recordDoubts } from './recordDoubts.ts';
+import type { SampleFinding } from './sample.ts';
+
+const kinds = ['callOut', 'secondSite', 'secondEmployer'] as const;
+
+/** A call-out or second site shows as a piece with its place, or as a second stretch of work; an employer as a piece with its employer. */
+function hoursShown(day: WorkdayRecord, which: (typeof kinds)[number]): boolean {
+  const pieces = day.pieces ?? [];
+  return which === 'secondEmployer'
+    ? pieces.some(({ employer }) => employer !== null)
+    : pieces.some(({ place }) => place !== null);
+}
+
+function otherWorkReasons(day: WorkdayRecord): Reason[] {
+  const { otherWork } = day;
+  if (!otherWork) return [reason('otherWorkNotAsked', day.factIds)];
+  return kinds
+    .filter((which) => otherWork[which] === 'yes' && !hoursShown(day, which))
+    .map((which) => reason('otherWorkWithoutHours', day.factIds, { which }));
+}
+
+function regularReasons({ regular, factIds }: WorkdayRecord): Reason[] {
+  if (!regular) return [reason('regularNotSaid', factIds)];
+  return regular.regular === 'yes' ? [] : [reason('notRegular', [regular.factId], { why: regular.reason ?? '' })];
+}
+
+/** A sample that was prepared and never put on says nothing of the day. */
+const counts = (sample: SampleFinding): boolean =>
+  sample.run.sampledMin > 0 || sample.run.unsampledMin > 0 || sample.run.running;
+
+/** A reason of a sample, with its number, so that a day with two says which. */
+export const ofSample = (sample: SampleFinding): Reason[] =>
+  sample.reasons.map((one) => ({ ...one, params: { ...one.params, ofSampleNumber: sample.sampleNumber } }));
+
+export function dayReasons(
+  day: WorkdayRecord,
+  samples: readonly SampleFinding[],
+  minutes: { readonly unknownMin: number; readonly awaitedMin: number },
+): Reason[] {
+  const found: Reason[] = [];
+  const used = samples.filter(counts);
+  if (used.length === 0) found.push(reason('noSample', day.factIds));
+  if (!day.pieces) found.push(reason('hoursNotStated', day.factIds));
+  found.push(...otherWorkReasons(day), ...regularReasons(day), ...recordDoubts(day));
+  if (minutes.awaitedMin > 0) found.push(reason('resultAwaited', [], { awaitedMin: minutes.awaitedMin }));
+  if (minutes.unknownMin > 0) found.push(reason('minutesUnknown', [], { unknownMin: minutes.unknownMin }));
+  for (const sample of used) found.push(...ofSample(sample));
+  return found;
+}

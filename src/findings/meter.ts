@@ -1,0 +1,80 @@
+/**
+ * From what a flow meter reads to the local volume flow: the certificate's read-against-true pairs first (they hold at the
+ * calibration conditions), then, for a rotameter, the air of the site (design.md section 4, item 2).
+ */
+import { flowByCertificate } from '#core/certificate.ts';
+import { exactly } from '#core/estimate.ts';
+import { recorded, type Term } from '#core/formula.ts';
+import { kelvin, rotameterFlow } from '#core/meterCorrection.ts';
+import { stationPressure } from '#core/stationPressure.ts';
+import type { FlowCheckRecord, MeterRecord, SiteRecord } from '#records/book.ts';
+import { type Reason, reason } from './reason.ts';
+
+export interface LocalFlow {
+  readonly flow: Term | null;
+  readonly reasons: readonly Reason[];
+}
+
+/** Soap-film and dry-piston meters measure volume itself: without pairs their certificate states no correction. */
+const measuresVolume = (meter: MeterRecord): boolean =>
+  meter.meterKind === 'soapFilm' || meter.meterKind === 'dryPiston';
+
+function byCertificate(read: Term, meter: MeterRecord): LocalFlow {
+  if (meter.pairs.length === 0)
+    return { flow: read, reasons: measuresVolume(meter) ? [] : [reason('certificatePairsBlank', meter.factIds)] };
+  const pair = (name: string, value: number): Term => recorded(name, 'L/min', exactly(value), meter.factIds);
+  const pairs = meter.pairs.map(({ readLPerMin, trueLPerMin }) => ({
+    read: pair('certificateRead', readLPerMin),
+    true: pair('certificateTrue', trueLPerMin),
+  }));
+  const answer = flowByCertificate(read, pairs);
+  if (answer.kind === 'applied') return { flow: answer.flow, reasons: [] };
+  if (answer.kind === 'pairsUnusable')
+    return { flow: read, reasons: [reason('certificatePairsUnusable', meter.factIds)] };
+  const readLPerMin = read.estimate.kind === 'exact' ? read.estimate.value : 0;
+  const params = { readLPerMin, fromLPerMin: answer.lowestLPerMin, toLPerMin: answer.highestLPerMin };
+  return { flow: null, reasons: [reason('outsideCertificatePairs', meter.factIds, params)] };
+}
+
+/** Station pressure as entered, or from the altitude of the site by the 1976 standard atmosphere. */
+function sitePressure(check: FlowCheckRecord, site: SiteRecord | null): Term | null {
+  if (check.pressureKPa !== null) return recorded('sitePressure', 'kPa', exactly(check.pressureKPa), check.factIds);
+  if (!site || site.altitudeM === null) return null;
+  return stationPressure.of({ H: recorded('altitude', 'm', exactly(site.altitudeM), site.factIds) });
+}
+
+const kelvinOf = (name: string, temperatureC: number, because: readonly string[]): Term =>
+  kelvin.of({ θ: recorded(name, '°C', exactly(temperatureC), because) });
+
+/** Temperature or pressure blank: the figure is shown as read, and *below* may not be said. */
+function forSiteAir(read: Term, check: FlowCheckRecord, meter: MeterRecord, site: SiteRecord | null): LocalFlow {
+  const pressure = sitePressure(check, site);
+  const { calibrationPressureKPa: pressureKPa, calibrationTemperatureC: temperatureC } = meter;
+  const reasons: Reason[] = [];
+  if (check.temperatureC === null) reasons.push(reason('temperatureBlank', check.factIds));
+  if (pressure === null) reasons.push(reason('pressureBlank', check.factIds));
+  if (pressureKPa === null || temperatureC === null) reasons.push(reason('calibrationConditionsBlank', meter.factIds));
+  if (check.temperatureC === null || pressure === null || pressureKPa === null || temperatureC === null)
+    return { flow: read, reasons };
+  const flow = rotameterFlow.of({
+    Qr: read,
+    Pcal: recorded('calibrationPressure', 'kPa', exactly(pressureKPa), meter.factIds),
+    Tcal: kelvinOf('calibrationTemperature', temperatureC, meter.factIds),
+    Pact: pressure,
+    Tact: kelvinOf('siteTemperature', check.temperatureC, check.factIds),
+  });
+  return { flow, reasons };
+}
+
+export function localFlow(
+  read: Term,
+  check: FlowCheckRecord,
+  meter: MeterRecord | undefined,
+  site: SiteRecord | null,
+): LocalFlow {
+  if (!meter) return { flow: read, reasons: [] };
+  const certified = byCertificate(read, meter);
+  if (!certified.flow || meter.meterKind !== 'rotameter') return certified;
+  const corrected = forSiteAir(certified.flow, check, meter, site);
+  return { flow: corrected.flow, reasons: [...certified.reasons, ...corrected.reasons] };
+}

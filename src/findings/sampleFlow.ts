@@ -1,0 +1,154 @@
+/**
+ * From the flow before and after to the flow of the sample (design.md section 4, item 3): to 5 % average; over 5 to 10 % average,
+ * flagged, and the lower flow judges; over 10 % or a reading missing no average, until someone decides with a reason. A missing
+ * reading is never filled in.
+ */
+import { sideOf } from '#core/comparison.ts';
+import { between } from '#core/estimate.ts';
+import { averageFlow, flowChange, lowerFlow } from '#core/flow.ts';
+import { recorded, type Term } from '#core/formula.ts';
+import type { Book, FlowCheckRecord, SampleRecord } from '#records/book.ts';
+import { flowTolerance } from '#reference/flowTolerance.ts';
+import { checksOfSample } from './checks.ts';
+import { type FlowCheckFinding, type FlowRange, findFlowCheck } from './flow.ts';
+import { type Reason, reason } from './reason.ts';
+
+/**
+ * How the flow before and after became one flow. `average`; `averageFlagged`: over 5 to 10 %, the lower flow judges where the two
+ * straddle a limit; `atLeastOnly`: over 10 %, or a reading missing; `decided`: someone decided, with a reason.
+ */
+export type FlowRule = 'average' | 'averageFlagged' | 'atLeastOnly' | 'decided';
+
+export interface SampleFlow {
+  readonly checkBefore: FlowCheckFinding | null;
+  readonly checkAfter: FlowCheckFinding | null;
+  readonly change: Term | null;
+  readonly rule: FlowRule | null;
+  /** The flow of the figure. */
+  readonly flow: Term | null;
+  /** The flow that judges: at or under `flow`. */
+  readonly protective: Term | null;
+  /** Where there is no flow: more than nothing and no more than the method, or what was read, allows. */
+  readonly atMost: Term;
+  readonly reasons: readonly Reason[];
+}
+
+const asDoubt = (why: Reason): Reason => (why.weight === 'voids' ? { ...why, weight: 'doubts' } : why);
+
+function checked(
+  check: FlowCheckRecord | null,
+  sample: SampleRecord,
+  book: Book,
+  range: FlowRange | null,
+  reasons: Reason[],
+) {
+  if (!check) return null;
+  const finding = findFlowCheck(check, book, range);
+  reasons.push(...finding.reasons.map(asDoubt));
+  if (check.lotId !== sample.lotId) reasons.push(reason('lotDiffers', check.factIds));
+  return finding;
+}
+
+const value = (term: Term | null): number => (term?.estimate.kind === 'exact' ? term.estimate.value : 0);
+
+/** The method's highest flow bounds the air drawn from above; a reading above it bounds it higher. */
+function atMostOf(highestLPerMin: number, readings: readonly (Term | null)[], because: readonly string[]): Term {
+  const most = Math.max(highestLPerMin, ...readings.map(value));
+  return recorded('flowAtMost', 'L/min', between(0, most), because);
+}
+
+interface Both {
+  readonly before: FlowCheckFinding;
+  readonly after: FlowCheckFinding;
+  readonly Qb: Term;
+  readonly Qa: Term;
+}
+
+const lowEnds = ({ before, after, Qb, Qa }: Both): { Qb: Term; Qa: Term } => ({
+  Qb: before.lowFlow ?? Qb,
+  Qa: after.lowFlow ?? Qa,
+});
+
+type Ruled = Pick<SampleFlow, 'rule' | 'flow' | 'protective'>;
+const nothing: Ruled = { rule: 'atLeastOnly', flow: null, protective: null };
+
+/** A decision counts only with its reason. It never takes the protective figure away. */
+function decisionOf(sample: SampleRecord, reasons: Reason[]): SampleRecord['flowDecision'] {
+  const decision = sample.flowDecision;
+  if (!decision) return null;
+  if (decision.why === null || decision.why.trim() === '') {
+    reasons.push(reason('decisionWithoutReason', [decision.factId]));
+    return null;
+  }
+  reasons.push(reason('flowDecided', [decision.factId], { use: decision.use, why: decision.why }));
+  return decision;
+}
+
+function ofBoth(both: Both, changePct: number, sample: SampleRecord, reasons: Reason[]): Ruled {
+  const { averageUpTo, flaggedUpTo } = flowTolerance();
+  const { Qb, Qa } = both;
+  const lower = (): Term => lowerFlow.of(lowEnds(both));
+  const decision = decisionOf(sample, reasons);
+  const because = sample.factIds.slice(0, 1);
+  const overFlag = sideOf(changePct, flaggedUpTo.value) > 0;
+  const overAverage = sideOf(changePct, averageUpTo.value) > 0;
+  if (overFlag && !decision) {
+    reasons.push(reason('flowChangedMuch', because, { changePct, upToPct: flaggedUpTo.value }));
+    return nothing;
+  }
+  if (overAverage) reasons.push(reason('flowChangedSome', because, { changePct, upToPct: averageUpTo.value }));
+  if (decision?.use === 'lower') return { rule: 'decided', flow: lowerFlow.of({ Qb, Qa }), protective: lower() };
+  const flow = averageFlow.of({ Qb, Qa });
+  if (overAverage) return { rule: overFlag ? 'decided' : 'averageFlagged', flow, protective: lower() };
+  const bounced = both.before.lowFlow !== null || both.after.lowFlow !== null;
+  return { rule: 'average', flow, protective: bounced ? averageFlow.of(lowEnds(both)) : flow };
+}
+
+/** One reading only: no average. A written decision may use it; *below* stays out of reach all the same. */
+function ofOne(only: FlowCheckFinding | null, sample: SampleRecord, reasons: Reason[]): Ruled {
+  const decision = decisionOf(sample, reasons);
+  if (!only?.flow || decision?.use !== 'lower') return nothing;
+  reasons.push(reason('flowDecidedOnOneReading', [decision.factId]));
+  return { rule: 'decided', flow: only.flow, protective: only.lowFlow ?? only.flow };
+}
+
+function missingReasons(sample: SampleRecord, before: Term | null, after: Term | null): Reason[] {
+  const found: Reason[] = [];
+  if (!before) found.push(reason('noFlowBefore', sample.factIds.slice(0, 1)));
+  if (!after && sample.stopped) found.push(reason('noFlowAfter', [sample.stopped.factId]));
+  return found;
+}
+
+export function sampleFlowOf(
+  sample: SampleRecord,
+  book: Book,
+  range: FlowRange | null,
+  highestLPerMin: number,
+): SampleFlow {
+  const reasons: Reason[] = [];
+  const checks = checksOfSample(sample, book);
+  const before = checked(checks.before, sample, book, range, reasons);
+  const after = checked(checks.after, sample, book, range, reasons);
+  const [Qb, Qa] = [before?.flow ?? null, after?.flow ?? null];
+  for (const empty of [checks.emptyBefore, checks.emptyAfter])
+    if (empty) reasons.push(asDoubt(reason('nothingInLine', empty.factIds)));
+  const checkedOn = checks.before?.shiftId.slice(-10);
+  if (checks.before && checkedOn !== undefined && checkedOn !== sample.workOn)
+    reasons.push(reason('flowBeforeOfOtherDay', checks.before.factIds, { checkedOn }));
+  reasons.push(...missingReasons(sample, Qb, Qa));
+
+  const change = Qb && Qa ? flowChange.of({ Qb, Qa }) : null;
+  const ruled =
+    before && after && Qb && Qa && change
+      ? ofBoth({ before, after, Qb, Qa }, value(change), sample, reasons)
+      : ofOne(before?.flow ? before : after, sample, reasons);
+  return {
+    checkBefore: before,
+    checkAfter: after,
+    change,
+    ...ruled,
+    rule: sample.stopped ? ruled.rule : null,
+    atMost: atMostOf(highestLPerMin, [Qb, Qa], sample.factIds.slice(0, 1)),
+    reasons,
+  };
+}

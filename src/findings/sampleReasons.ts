@@ -1,0 +1,81 @@
+/** What the field record of one sample leaves open: fitting, looks, mishaps, clock, numbers. */
+import type { Book, SampleRecord } from '#records/book.ts';
+import { taskById } from '#reference/tasks.ts';
+import { type Reason, reason } from './reason.ts';
+import { recordDoubts } from './recordDoubts.ts';
+
+/** The points of the fitting that a figure stands on. Inside the helmet only matters for hot work. */
+const points = [
+  'breathingZone',
+  'outsideRespirator',
+  'inletDown',
+  'plugsOff',
+  'running',
+  'tubingSecured',
+  'pumpSecured',
+] as const;
+
+function fittingReasons(sample: SampleRecord): Reason[] {
+  const { fitting } = sample;
+  if (!fitting) return [reason('fittingNotRecorded', sample.factIds.slice(0, 1))];
+  const because = sample.factIds.slice(0, 1);
+  const found: Reason[] = [];
+  for (const point of points) if (!fitting.points[point]) found.push(reason('fittingPointMissed', because, { point }));
+  if (!sample.taskIds.some((id) => taskById(id)?.hotWork)) return found;
+  const { insideHelmet } = fitting.points;
+  if (insideHelmet === null) found.push(reason('helmetNotStated', because));
+  else if (!insideHelmet) found.push(reason('fittingPointMissed', because, { point: 'insideHelmet' }));
+  return found;
+}
+
+function eventReasons(sample: SampleRecord): Reason[] {
+  const found: Reason[] = [];
+  for (const { mishap, factId } of sample.mishaps) found.push(reason('mishap', [factId], { mishap }));
+  for (const { factId, fault } of sample.faults) found.push(reason('pumpFaulted', [factId], { fault }));
+  for (const look of sample.looks) {
+    if (!look.running) found.push(reason('lookedNotRunning', [look.factId]));
+    if (!look.inPlace) found.push(reason('lookedNotInPlace', [look.factId]));
+  }
+  for (const { factId, kind } of sample.clockDoubts)
+    found.push(reason(kind === 'setBack' ? 'clockSetBack' : 'clockOutOfOrder', [factId]));
+  return found;
+}
+
+function mediaReasons(sample: SampleRecord, book: Book): Reason[] {
+  const lot = book.lots.get(sample.lotId);
+  const found: Reason[] = [];
+  if (lot?.expiresOn && lot.expiresOn < sample.workOn)
+    found.push(reason('lotExpired', lot.factIds, { expiresOn: lot.expiresOn }));
+  if (sample.stopped && !sample.sealed) found.push(reason('notSealed', [sample.stopped.factId]));
+  for (const other of book.samples.values())
+    if (other.id !== sample.id && other.sampleNumber === sample.sampleNumber) {
+      found.push(
+        reason('numberTwice', [...sample.factIds.slice(0, 1), ...other.factIds.slice(0, 1)], {
+          sampleNumber: sample.sampleNumber,
+        }),
+      );
+      break;
+    }
+  return found;
+}
+
+/** A void needs no reason to count; without one it says so. */
+function voidReasons({ voided }: SampleRecord): Reason[] {
+  return voided ? [reason('voided', [voided.factId], { why: voided.why ?? '' })] : [];
+}
+
+export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
+  if (sample.sampleKind === 'blank')
+    return [...voidReasons(sample), ...mediaReasons(sample, book), ...recordDoubts(sample)];
+  const open: Reason[] = [];
+  if (!sample.putOn) open.push(reason('notPutOn', sample.factIds.slice(0, 1)));
+  else if (!sample.stopped) open.push(reason('stillRunning', [sample.putOn.factId]));
+  return [
+    ...voidReasons(sample),
+    ...open,
+    ...(sample.putOn ? fittingReasons(sample) : []),
+    ...eventReasons(sample),
+    ...mediaReasons(sample, book),
+    ...recordDoubts(sample),
+  ];
+}
