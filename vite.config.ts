@@ -10,7 +10,17 @@ export default defineConfig({
   base: './',
   publicDir: '../../public',
   // Pictures written into the page as data: addresses are refused by the content policy, so nothing is inlined.
-  build: { outDir: '../../dist', emptyOutDir: true, target: 'es2022', sourcemap: true, assetsInlineLimit: 0 },
+  build: {
+    outDir: '../../dist',
+    emptyOutDir: true,
+    target: 'es2022',
+    sourcemap: true,
+    assetsInlineLimit: 0,
+    // zod asks whether it may compile as soon as a schema is made: the answer must stand in the same file as zod, before any schema.
+    rolldownOptions: {
+      output: { codeSplitting: { groups: [{ name: 'zod', test: /node_modules[\\/]zod|src[\\/]app[\\/]jitless/ }] } },
+    },
+  },
   preview: { host, port, strictPort: true },
   plugins: [
     react(),
