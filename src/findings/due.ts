@@ -60,7 +60,7 @@ const due = (key: DueKey, about: About): Due => ({
 /** When the next look at a running pump is due: so many minutes after the last look, or after it was put on. */
 export function nextLookOf(sample: SampleRecord): string | null {
   if (!sample.putOn || sample.stopped) return null;
-  const seenAt = sample.looks.reduce((latest, look) => (look.at > latest ? look.at : latest), sample.putOn.at);
+  const seenAt = [sample.putOn.at, ...sample.looks.map(({ at }) => at)].sort().at(-1) ?? sample.putOn.at;
   return addMinutes(seenAt, lookEveryMin.value);
 }
 

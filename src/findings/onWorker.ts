@@ -1,7 +1,19 @@
 /** The run sheet: what a pump that is on a worker now has drawn so far. */
-import type { Term } from '#core/formula.ts';
-import type { Book } from '#records/book.ts';
+import { addMinutes } from '#core/calendar.ts';
+import { sideOf } from '#core/comparison.ts';
+import { volumeNeeded } from '#core/concentration.ts';
+import { exactly } from '#core/estimate.ts';
+import { recorded, type Term } from '#core/formula.ts';
+import { sampledVolume } from '#core/sampledVolume.ts';
+import { wornTime } from '#core/wornTime.ts';
+import type { Book, SampleRecord } from '#records/book.ts';
+import { limitSetOn } from '#reference/limits.ts';
+import { methodById } from '#reference/methods.ts';
+import { nextLookOf } from './due.ts';
 import type { Reason } from './reason.ts';
+import { lengthMin, type Run, runOf } from './run.ts';
+import { sampleFlowOf } from './sampleFlow.ts';
+import { fieldReasons } from './sampleReasons.ts';
 
 export interface OnWorkerFinding {
   readonly sampleId: string;
@@ -32,7 +44,80 @@ export interface OnWorkerAim {
   readonly actionLevelFraction: number;
 }
 
+function stateOf(sample: SampleRecord): OnWorkerFinding['state'] {
+  if (!sample.putOn) return 'notPutOn';
+  if (sample.stopped) return 'stopped';
+  return sample.intervals.at(-1)?.state ?? 'doubtful';
+}
+
+/** Minutes so far: while it runs there is no display to witness them, so doubtful stretches do not count. */
+function minutesOf(run: Run): Term | null {
+  const min = lengthMin(run.sampled);
+  if (min <= 0) return null;
+  const because = run.sampled.map((s) => s.because);
+  return wornTime.of({ d: [recorded('interval', 'min', exactly(min), because)] });
+}
+
+/** Volume in which the reporting limit lies at the asked share of the action level; never less than the method's least. */
+function neededOf(sample: SampleRecord, book: Book, aim: OnWorkerAim): Term {
+  const stateCode = book.sites.get(sample.siteId)?.stateCode ?? '';
+  const { set } = limitSetOn(sample.workOn, stateCode);
+  const needed = volumeNeeded.of({
+    m: recorded('reportingLimit', 'µg', exactly(aim.reportingLimitUg), []),
+    L: recorded('actionLevel', 'µg/m³', exactly(set.actionLevel.value), [`limit:${set.id}`]),
+    s: recorded('shareOfLimit', '', exactly(aim.actionLevelFraction), []),
+  });
+  const leastL = methodById(aim.methodId)?.volume?.low ?? null;
+  if (leastL === null || exactOf(needed) >= leastL) return needed;
+  return recorded('leastVolumeOfMethod', 'L', exactly(leastL), [`method:${aim.methodId}`]);
+}
+
+const exactOf = (term: Term): number => (term.estimate.kind === 'exact' ? term.estimate.value : Number.NaN);
+
+/** Now plus the minutes that the rest of the volume takes at this flow. */
+const reachedAt = (wantedL: number, drawnL: number, flowLPerMin: number, now: string): string =>
+  addMinutes(now, Math.max(0, (wantedL - drawnL) / flowLPerMin));
+
+interface Drawn {
+  readonly litres: Term | null;
+  readonly flowLPerMin: number | null;
+  readonly drawnL: number;
+}
+
+function drawnOf(sample: SampleRecord, book: Book, minutes: Term | null): Drawn {
+  const flow = sampleFlowOf(sample, book, null, 0).checkBefore?.flow ?? null;
+  if (!flow) return { litres: null, flowLPerMin: null, drawnL: 0 };
+  const litres = minutes ? sampledVolume.of({ Q: flow, t: minutes }) : null;
+  return { litres, flowLPerMin: exactOf(flow), drawnL: litres ? exactOf(litres) : 0 };
+}
+
 /** `now` is an instant. Throws when the sample is not in the slice. */
-export function findOnWorker(_sampleId: string, _book: Book, _now: string, _aim: OnWorkerAim | null): OnWorkerFinding {
-  throw new Error('being written');
+export function findOnWorker(sampleId: string, book: Book, now: string, aim: OnWorkerAim | null): OnWorkerFinding {
+  const sample = book.samples.get(sampleId);
+  if (!sample) throw new Error(`no sample ${sampleId} in this slice of the book`);
+  const run = runOf(sample, now);
+  const minutes = minutesOf(run);
+  const { litres, flowLPerMin, drawnL } = drawnOf(sample, book, minutes);
+  const needed = aim ? neededOf(sample, book, aim) : null;
+  const known = needed !== null && flowLPerMin !== null && sample.putOn !== null;
+  const enough = known && sideOf(drawnL, exactOf(needed)) >= 0;
+  const mostL = aim ? (methodById(aim.methodId)?.volume?.high ?? null) : null;
+  const nextLookAt = nextLookOf(sample);
+  const looks = sample.looks.map(({ at }) => at).sort();
+  return {
+    sampleId,
+    workerId: sample.workerId,
+    state: stateOf(sample),
+    soFarMin: run.sampledMin,
+    litresIfHeld: litres,
+    litresNeeded: needed,
+    enough: known ? (enough ? 'yes' : 'notYet') : 'notKnown',
+    minutesToGoMin: known ? Math.max(0, (exactOf(needed) - drawnL) / flowLPerMin) : null,
+    methodFullAt:
+      flowLPerMin === null || mostL === null || sample.stopped ? null : reachedAt(mostL, drawnL, flowLPerMin, now),
+    nextLookAt,
+    lookOverdue: nextLookAt !== null && nextLookAt <= now,
+    lastLookAt: looks.at(-1) ?? null,
+    reasons: fieldReasons(sample, book),
+  };
 }

@@ -45,8 +45,9 @@ function cutFromEnd(stretches: readonly Stretch[], min: number): { kept: Stretch
   const kept = [...stretches];
   const cut: Stretch[] = [];
   let leftMs = Math.round(min * msPerMin);
-  while (leftMs > 0 && kept.length > 0) {
-    const last = kept.pop()!;
+  while (leftMs > 0) {
+    const last = kept.pop();
+    if (!last) break;
     const length = last.toMs - last.fromMs;
     if (length <= leftMs) {
       cut.unshift(last);

@@ -7,65 +7,16 @@ import { sampleShareOfTwa } from '#core/sampleShareOfTwa.ts';
 import { atLeastOf } from '#core/stillShown.ts';
 import { wornTime } from '#core/wornTime.ts';
 import type { Book, SampleRecord } from '#records/book.ts';
-import type { FlowCheckFinding } from './flow.ts';
 import { laboratoryReasons } from './laboratory.ts';
 import { methodOf, type SampleMethod } from './method.ts';
 import { blocking, type Reason, reason } from './reason.ts';
 import { type Run, runOf } from './run.ts';
-import { type FlowRule, type SampleFlow, sampleFlowOf } from './sampleFlow.ts';
+import { emptyFinding, type Quality, type SampleFinding } from './sampleFinding.ts';
+import { type SampleFlow, sampleFlowOf } from './sampleFlow.ts';
 import { type SampleMass, sampleMassOf } from './sampleMass.ts';
 import { fieldReasons } from './sampleReasons.ts';
 
-export type { FlowRule } from './sampleFlow.ts';
-
-/** `open`: not put on yet, or still on the worker. A sample without a result has its quality all the same. */
-export type Quality = 'good' | 'doubtful' | 'void' | 'open';
-
-export interface SampleFinding {
-  readonly sampleId: string;
-  readonly sampleNumber: string;
-  readonly sampleKind: 'air' | 'blank';
-  readonly quality: Quality;
-  readonly reasons: readonly Reason[];
-  readonly checkBefore: FlowCheckFinding | null;
-  readonly checkAfter: FlowCheckFinding | null;
-  readonly flowBefore: Term | null;
-  readonly flowAfter: Term | null;
-  /** Change in per cent of the flow before. */
-  readonly flowChange: Term | null;
-  readonly flowRule: FlowRule | null;
-  /** The flow of the figure; null when no average may be formed. */
-  readonly averageFlow: Term | null;
-  /** The flow that judges: lower where the average is flagged or the float bounced. */
-  readonly lowerFlow: Term | null;
-  /** Minutes on the worker with the pump running, as the record and the pump's own minutes agree. */
-  readonly wornMin: Term | null;
-  /** Minutes on the worker for which the pump's run is not shown: they stay unsampled. */
-  readonly unsampledMin: number;
-  /** The pump's own minutes, the independent witness. */
-  readonly pumpRunMin: Term | null;
-  readonly volume: Term | null;
-  readonly mass: Term | null;
-  /** From the average flow; null without one, or without a result. */
-  readonly concentration: Term | null;
-  /** From the flow that judges; where no average may be formed, at least the mass over the method's highest flow. */
-  readonly protectiveConcentration: Term | null;
-  /** The figure shown and carried into the day: the concentration, or what a void or half-checked sample still shows. */
-  readonly judged: Term | null;
-  /** Sampling and analytical error, where the laboratory gave one. */
-  readonly sae: Term | null;
-  /** m / (0.48 Q): what this sample adds to the 8-hour average, whatever its minutes. */
-  readonly twaShare: Term | null;
-  readonly laboratoryVolumeDifferencePct: number | null;
-  readonly laboratoryConcentrationDifferencePct: number | null;
-  readonly methodId: string | null;
-  /** The deposit on the inner wall is not shown to be in the figure. */
-  readonly wallOpen: boolean;
-  readonly run: Run;
-  readonly blocksBelow: readonly Reason[];
-  /** Ids of every fact used. */
-  readonly because: readonly string[];
-}
+export type { FlowRule, Quality, SampleFinding } from './sampleFinding.ts';
 
 interface Figures {
   readonly volume: Term | null;
@@ -136,33 +87,53 @@ function blankFinding(
   };
 }
 
-const emptyFinding = (sample: SampleRecord, run: Run) => ({
-  sampleId: sample.id,
-  sampleNumber: sample.sampleNumber,
-  sampleKind: sample.sampleKind,
-  checkBefore: null,
-  checkAfter: null,
-  flowBefore: null,
-  flowAfter: null,
-  flowChange: null,
-  flowRule: null,
-  averageFlow: null,
-  lowerFlow: null,
-  wornMin: null,
-  unsampledMin: run.unsampledMin,
-  pumpRunMin: null,
-  volume: null,
-  concentration: null,
-  protectiveConcentration: null,
-  judged: null,
-  sae: null,
-  twaShare: null,
-  laboratoryVolumeDifferencePct: null,
-  laboratoryConcentrationDifferencePct: null,
-  methodId: null,
-  wallOpen: false,
-  run,
-});
+interface Found {
+  readonly flow: SampleFlow;
+  readonly worn: Term | null;
+  readonly figures: Figures;
+  readonly mass: SampleMass | null;
+}
+
+/** What the laboratory's result gives beside the figure itself. */
+function ofResult({ flow, worn, mass }: Found) {
+  if (!mass) return { mass: null, sae: null, twaShare: null, wallOpen: false };
+  const { saeFraction, factId } = mass.result;
+  return {
+    mass: mass.mass,
+    sae: saeFraction === null ? null : recorded('samplingAndAnalyticalError', '', exactly(saeFraction), [factId]),
+    twaShare: flow.flow && worn ? sampleShareOfTwa.of({ m: mass.mass, Q: flow.flow }) : null,
+    wallOpen: mass.wallOpen,
+  };
+}
+
+function ofFlow({ flow, worn, figures }: Found) {
+  return {
+    checkBefore: flow.checkBefore,
+    checkAfter: flow.checkAfter,
+    flowBefore: flow.checkBefore?.flow ?? null,
+    flowAfter: flow.checkAfter?.flow ?? null,
+    flowChange: flow.change,
+    flowRule: flow.rule,
+    averageFlow: flow.flow,
+    lowerFlow: flow.protective,
+    wornMin: worn,
+    volume: figures.volume,
+    concentration: figures.concentration,
+    protectiveConcentration: figures.protective,
+    judged: figures.judged,
+  };
+}
+
+function witnessTerm(sample: SampleRecord, run: Run): Term | null {
+  if (run.pumpRunMin === null) return null;
+  return recorded('pumpMinutes', 'min', exactly(run.pumpRunMin), sample.stopped ? [sample.stopped.factId] : []);
+}
+
+function runReasons(sample: SampleRecord, run: Run, worn: Term | null): Reason[] {
+  return sample.stopped && !worn
+    ? [...run.reasons, reason('noMinutesWorn', [sample.stopped.factId])]
+    : [...run.reasons];
+}
 
 /** Throws when the sample is not in the slice. */
 export function findSample(sampleId: string, book: Book): SampleFinding {
@@ -178,46 +149,26 @@ export function findSample(sampleId: string, book: Book): SampleFinding {
   const worn = wornOf(run);
   const figures = figuresOf(flow, worn, mass?.mass ?? null, sample.voided !== null);
   const laboratory = laboratoryReasons(mass?.result ?? null, figures.volume, figures.concentration);
-  const noMinutes = sample.stopped && !worn ? [reason('noMinutesWorn', [sample.stopped.factId])] : [];
   const reasons = uniqueReasons([
     ...field,
     ...flow.reasons,
-    ...run.reasons,
-    ...noMinutes,
+    ...runReasons(sample, run, worn),
     ...method.reasons,
     ...(sample.stopped ? volumeReasons(figures.volume, method) : []),
     ...(mass?.reasons ?? []),
     ...laboratory.reasons,
   ]);
-  const sae = mass?.result.saeFraction ?? null;
+  const found = { flow, worn, figures, mass };
   return {
     ...emptyFinding(sample, run),
+    ...ofFlow(found),
+    ...ofResult(found),
     quality: qualityOf(sample, reasons),
     reasons,
-    checkBefore: flow.checkBefore,
-    checkAfter: flow.checkAfter,
-    flowBefore: flow.checkBefore?.flow ?? null,
-    flowAfter: flow.checkAfter?.flow ?? null,
-    flowChange: flow.change,
-    flowRule: flow.rule,
-    averageFlow: flow.flow,
-    lowerFlow: flow.protective,
-    wornMin: worn,
-    pumpRunMin:
-      run.pumpRunMin === null
-        ? null
-        : recorded('pumpMinutes', 'min', exactly(run.pumpRunMin), sample.stopped ? [sample.stopped.factId] : []),
-    volume: figures.volume,
-    mass: mass?.mass ?? null,
-    concentration: figures.concentration,
-    protectiveConcentration: figures.protective,
-    judged: figures.judged,
-    sae: sae === null || !mass ? null : recorded('samplingAndAnalyticalError', '', exactly(sae), [mass.result.factId]),
-    twaShare: mass && flow.flow && worn ? sampleShareOfTwa.of({ m: mass.mass, Q: flow.flow }) : null,
+    pumpRunMin: witnessTerm(sample, run),
     laboratoryVolumeDifferencePct: laboratory.volumePct,
     laboratoryConcentrationDifferencePct: laboratory.concentrationPct,
     methodId: method.id,
-    wallOpen: mass?.wallOpen ?? false,
     blocksBelow: blocking(reasons),
     because: sample.factIds,
   };

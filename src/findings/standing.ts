@@ -126,5 +126,11 @@ export function standingAt(
 
 function wouldReach(limit: Limit, setId: string, day: DayAverages): Term {
   const u = recorded('minutesWithoutFigure', 'min', exactly(day.openMin), []);
-  return averageToReach.of({ L: limitTerm(limit, setId), T: day.known, u });
+  // of a part known only from below, its lower end counts: the average named is then the most that it would take
+  const { known } = day;
+  const T =
+    known.estimate.kind === 'atLeast'
+      ? recorded('twaOfKnownMinutes', 'µg/m³', exactly(known.estimate.lower), [])
+      : known;
+  return averageToReach.of({ L: limitTerm(limit, setId), T, u });
 }

@@ -1,15 +1,16 @@
 /** One worker's day: every minute accounted for, the 8-hour average, and where it stands to each limit. */
-import { type Comparison, compareWithLimit, sideOf } from '#core/comparison.ts';
+import type { Comparison } from '#core/comparison.ts';
 import { exactly } from '#core/estimate.ts';
 import { recorded, type Term } from '#core/formula.ts';
-import { allowableAverage, hoursWorked, shiftAverage } from '#core/twa.ts';
+import { hoursWorked } from '#core/twa.ts';
 import type { Book, SampleRecord, WorkdayRecord } from '#records/book.ts';
 import { type LimitsHere, limitSetOn } from '#reference/limits.ts';
-import { dayAveragesOf, type Part, partsOf } from './dayAverages.ts';
+import { dayAveragesOf, partsOf } from './dayAverages.ts';
 import { dayReasons } from './dayReasons.ts';
 import { blocking, type Reason, reason } from './reason.ts';
 import { findSample, type SampleFinding } from './sample.ts';
 import { minutesAs, segmentsOf } from './segments.ts';
+import { shiftOf } from './shiftAverages.ts';
 import { type DayStanding, standingAt } from './standing.ts';
 
 export type { DayStanding, Verdict } from './standing.ts';
@@ -76,47 +77,6 @@ function stateOf(samples: readonly SampleRecord[], book: Book): string | null {
   }
   const only = book.sites.size === 1 ? [...book.sites.values()][0] : undefined;
   return only?.stateCode ?? null;
-}
-
-interface Shift {
-  readonly shiftAverage: Term | null;
-  readonly allowableAverage: Term | null;
-  readonly shiftComparison: Comparison | null;
-}
-
-/** The same hours in the average over the shift and in 400 / h. */
-function shiftOf(h: Term | null, parts: readonly Part[], limits: LimitsHere): Shift {
-  const hours = h?.estimate.kind === 'exact' ? h.estimate.value : 0;
-  if (!h || hours <= 0) return { shiftAverage: null, allowableAverage: null, shiftComparison: null };
-  const inputs = (protective: boolean) => ({
-    C: parts.map(({ as, sample }): Term => {
-      const known = protective ? sample?.protectiveConcentration : sample?.judged;
-      return (
-        known ??
-        recorded(
-          as === 'away' ? 'awayFromLead' : 'notKnown',
-          'µg/m³',
-          as === 'away' ? exactly(0) : { kind: 'atLeast', lower: 0 },
-          [],
-        )
-      );
-    }),
-    t: parts.map(({ minutes }) => minutes),
-    h,
-  });
-  const average = shiftAverage.of(inputs(false));
-  const { extendedShift, pel, id } = limits.set;
-  if (extendedShift.kind === 'none' || sideOf(hours, extendedShift.aboveHours.value) <= 0)
-    return { shiftAverage: average, allowableAverage: null, shiftComparison: null };
-  const because = [`limit:${id}`];
-  const allowable = allowableAverage.of({
-    L: recorded('pel', 'µg/m³', exactly(pel.value), because),
-    D: recorded('allowableDose', 'µg·h/m³', exactly(extendedShift.dose.value), because),
-    h,
-  });
-  const value = allowable.estimate.kind === 'exact' ? allowable.estimate.value : pel.value;
-  const shiftComparison = compareWithLimit(shiftAverage.of(inputs(true)).estimate, { ...pel, value });
-  return { shiftAverage: average, allowableAverage: allowable, shiftComparison };
 }
 
 function hoursOf(day: WorkdayRecord, segments: readonly Segment[]): Term | null {
