@@ -48,7 +48,7 @@ async function lastOwn(session: Session): Promise<JournalRow | null | 'evicted'>
   const { db, writer } = session;
   const row = await db.journal.where('id').between(`${writer}.`, `${writer}/`).last();
   if (row === undefined && session.lastSequence === 0) {
-    return (await db.meta.get('writer'))?.value === writer ? null : 'evicted';
+    return (await db.meta.get('bookId'))?.value === session.bookId ? null : 'evicted';
   }
   return row === undefined || sequenceOf(row.id) < session.lastSequence ? 'evicted' : row;
 }

@@ -29,6 +29,9 @@ const outcomeOf = (error: unknown): Delivery => {
 /** A home-screen app on iOS or iPadOS: its own flag, known nowhere else. */
 export const isStandaloneIos = (): boolean => (navigator as { standalone?: boolean }).standalone === true;
 
+/** Opened from the home screen or as an installed app. */
+export const isInstalled = (): boolean => isStandaloneIos() || matchMedia('(display-mode: standalone)').matches;
+
 /** A phone or tablet: there the share sheet is where files go. */
 const prefersSharing = (): boolean => isStandaloneIos() || matchMedia('(pointer: coarse)').matches;
 

@@ -33,6 +33,7 @@ import {
   shiftBook,
   workdayBook,
 } from './reading.ts';
+import { readTwice } from './reopening.ts';
 import { type RunSheet, runSheet } from './runSheet.ts';
 import { type BookState, bookState, onBookState, openSession, type Session } from './session.ts';
 import { bookOf } from './slices.ts';
@@ -45,7 +46,7 @@ const useSession = (): Session | null => useSyncExternalStore(onBookState, openS
 /** Runs `query` on the open book, again after each change. `deps` as in an effect. */
 function useQuery<T>(query: (db: BookDatabase) => Promise<T>, deps: readonly unknown[]): T | undefined {
   const session = useSession();
-  return useLiveQuery(() => (session === null ? undefined : query(session.db)), [session, ...deps]);
+  return useLiveQuery(() => (session === null ? undefined : readTwice(session.db, query)), [session, ...deps]);
 }
 
 export const useBookMeta = (): BookMeta | undefined => useQuery(bookMeta, []);

@@ -11,6 +11,7 @@ import { hold, opened } from './openDatabase.ts';
 import { notePersisted } from './persistence.ts';
 import { derivedEdition, derivedIsCurrent, rebuildSoon } from './rebuild.ts';
 import { openSession, type Session, setBookState } from './session.ts';
+import { watchPage } from './watching.ts';
 import { noteClock, type Written } from './write.ts';
 import { drawWriter, writerFor } from './writer.ts';
 
@@ -44,6 +45,7 @@ export async function settleOpening(which: Which): Promise<void> {
 
 /** Opens the book that was open last, the real one at first. Never rejects: the outcome is the book state. */
 export async function openBooks(): Promise<void> {
+  watchPage();
   const which = lastOpened();
   setBookState({ kind: 'opening' }, null);
   await settleOpening(which);

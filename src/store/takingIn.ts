@@ -11,6 +11,7 @@ import { samplesOf } from './lookup.ts';
 import { setDerivedComplete } from './marks.ts';
 import { settleOpening } from './opening.ts';
 import { rebuildSettled, rebuildSoon } from './rebuild.ts';
+import { reopen } from './reopening.ts';
 import { restoreInto } from './restoring.ts';
 import { openSession, type Session } from './session.ts';
 import { type FailedWhy, giveUpDerived } from './write.ts';
@@ -59,7 +60,7 @@ const union = (session: Session, rows: readonly JournalRow[], files: readonly Fi
   const keys = new Set(rows.flatMap((row) => row.about));
   const whole = keys.size <= refoldAtOnce;
   return db.transaction('rw', [db.journal, db.records, db.files, db.meta], async () => {
-    if ((await db.meta.get('writer'))?.value !== session.writer) return null;
+    if ((await db.meta.get('bookId'))?.value !== session.bookId) return null;
     const held = await db.journal.bulkGet(rows.map(({ id }) => id));
     const fresh = rows.filter((_, index) => held[index] === undefined);
     await db.journal.bulkAdd(fresh);
@@ -79,10 +80,8 @@ async function unionTwice(session: Session, rows: readonly JournalRow[], files: 
     return await union(session, rows, files);
   } catch (error) {
     const why = storageFailure(error);
-    if (why === 'lost') {
-      session.db.close();
-      await session.db.open();
-    } else if (why === 'quota') await giveUpDerived(session);
+    if (why === 'lost') await reopen(session.db);
+    else if (why === 'quota') await giveUpDerived(session);
     else throw error;
     return await union(session, rows, files);
   }

@@ -15,6 +15,7 @@ import { storageFailure } from './failures.ts';
 import { setDerivedComplete, setHeldMark } from './marks.ts';
 import { askToPersistAfterSample } from './persistence.ts';
 import { rebuildSoon } from './rebuild.ts';
+import { reopen } from './reopening.ts';
 import { bookState, openSession, type Session, setBookState } from './session.ts';
 
 /** Hand this as `sampleNumber` of a new sample: the book puts the next free number, inside the transaction. */
@@ -72,13 +73,8 @@ export async function giveUpDerived(session: Session): Promise<void> {
   });
 }
 
-async function reopen(session: Session): Promise<void> {
-  session.db.close();
-  await session.db.open();
-}
-
 async function recover(why: 'quota' | 'lost', session: Session): Promise<void> {
-  if (why === 'lost') return reopen(session);
+  if (why === 'lost') return reopen(session.db);
   await giveUpDerived(session);
 }
 
