@@ -1,6 +1,7 @@
 /** Published worked examples, computed now and held against what was printed. */
-import { computeByName, formulary } from '#core/formulary.ts';
+
 import type { FormulaText } from '#core/formula.ts';
+import { computeByName, formulary } from '#core/formulary.ts';
 import { commonPractice, type PublishedExample, publishedExamples } from '#reference/examples.ts';
 
 export interface CheckedExample {

@@ -20,6 +20,7 @@ export const failedSentence = (why: string): string => (why in failed ? failed[w
 
 /** Backups: why a file is refused. */
 export const backupRefused: Readonly<Record<string, string>> = {
+  stale: 'The book was changed over meanwhile. Look into the file again.',
   notABackup: 'This file is not a backup of Fullshift. Choose the file that was made under Kept records.',
   damaged:
     'This file is cut or damaged. Fetch it again from where it was kept, or choose an earlier backup. Nothing was changed.',

@@ -14,6 +14,7 @@ import { Page } from '#parts/Page.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import type { BackupPreview } from '#store/backup.ts';
 import { useBookState } from '#store/hooks.ts';
+import type { BookState } from '#store/session.ts';
 import { previewItems } from '#words/keep.ts';
 import { en as words } from '#words/start.ts';
 import { AlreadyOpen } from './AlreadyOpen.tsx';
@@ -24,11 +25,17 @@ type Way = 'new' | 'backup' | 'practice';
 
 const actionByWay = { new: words.openNew, backup: words.lookInto, practice: words.openPractice };
 
+/** An emptied device takes its backup in; who came for the practice book gets it. */
+function firstWay(state: BookState): Way {
+  if (state.kind === 'evicted') return 'backup';
+  return state.kind === 'none' && state.which === 'practice' ? 'practice' : 'new';
+}
+
 export function Start() {
   const state = useBookState();
   const evicted = state.kind === 'evicted';
   const [, go] = useLocation();
-  const [way, setWay] = useState<Way>(evicted ? 'backup' : 'new');
+  const [way, setWay] = useState<Way>(() => firstWay(state));
   const [firmName, setFirmName] = useState('');
   const [file, setFile] = useState<File | null>(null);
   const [preview, setPreview] = useState<BackupPreview | null>(null);

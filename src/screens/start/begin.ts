@@ -14,11 +14,18 @@ export type Begun =
 const errors = (field: string | null, text: string): Begun => ({ kind: 'errors', errors: [{ field, text }] });
 const firmNameMost = 400;
 
+/** Which of the two databases the state of the book speaks of. */
+const lookedAt = (): string | null => {
+  const state = bookState();
+  return 'which' in state ? state.which : null;
+};
+
 export async function openNew(typed: string): Promise<Begun> {
   const firmName = typed.trim();
   if (firmName === '') return errors('firmName', words.firmNameMissing);
   if (firmName.length > firmNameMost) return errors('firmName', words.firmNameLong);
-  if (bookState().kind === 'open') await switchBook('book');
+  if (lookedAt() !== 'book') await switchBook('book');
+  if (bookState().kind === 'open') return { kind: 'open', next: '/' };
   const written = await newBook({ firmName, practice: false });
   if (written.kind === 'written') return { kind: 'open', next: '/who' };
   return errors(null, failedSentence(written.kind === 'failed' ? written.why : 'unknown'));

@@ -1,0 +1,32 @@
+/** What this device says of itself: whether the browser keeps the book, whether the app is installed, and how much room it takes. */
+import { useEffect, useState } from 'react';
+import { Particulars } from '#parts/Lines.tsx';
+import type { BookMeta } from '#store/bookMeta.ts';
+import { isInstalled } from '#store/delivery.ts';
+import { estimate } from '#store/device.ts';
+import { en as words } from '#words/keep.ts';
+import styles from './keep.module.css';
+
+const text = words.storage;
+
+export function Storage({ meta }: { readonly meta: BookMeta | undefined }) {
+  const [usedBytes, setUsedBytes] = useState<number | null>(null);
+  useEffect(() => {
+    void estimate().then((found) => setUsedBytes(found.usedBytes));
+  }, []);
+  const persisted = meta?.persisted ?? null;
+  const promise = persisted === null ? text.notSaid : persisted ? text.persisted : text.notPersisted;
+  return (
+    <section className={styles.section}>
+      <h2>{text.heading}</h2>
+      <Particulars
+        items={[
+          promise,
+          [text.installed, isInstalled() ? text.installedYes : text.installedNo],
+          [text.used, usedBytes === null ? text.usedNotSaid : text.usedValue(usedBytes)],
+          [text.samples, String(meta?.sampleCount ?? 0)],
+        ]}
+      />
+    </section>
+  );
+}

@@ -1,0 +1,49 @@
+/** The backup is made as soon as the page opens, so that the tap only hands it out: a share sheet opens only within seconds of a tap. */
+import { useEffect, useRef, useState } from 'react';
+import { type Backup, makeBackup, noteBackupHandedOut } from '#store/backup.ts';
+import { type Delivery, deliver } from '#store/delivery.ts';
+import { appVersion } from '#store/version.ts';
+
+export interface BackupHere {
+  readonly made: Backup | null;
+  readonly failed: boolean;
+  readonly busy: boolean;
+  readonly outcome: Delivery | null;
+  readonly handedOut: boolean;
+  readonly handOut: () => Promise<void>;
+}
+
+const left = (outcome: Delivery): boolean => ['shared', 'saved', 'downloaded'].includes(outcome.kind);
+
+/** Made anew for another book. */
+export function useBackup(bookId: string | null): BackupHere {
+  const [made, setMade] = useState<Backup | null>(null);
+  const [failed, setFailed] = useState(false);
+  const [outcome, setOutcome] = useState<Delivery | null>(null);
+  const [busy, setBusy] = useState(false);
+  const running = useRef(false);
+  useEffect(() => {
+    let here = true;
+    setMade(null);
+    setFailed(false);
+    setOutcome(null);
+    if (bookId === null) return;
+    makeBackup({ writtenBy: appVersion })
+      .then((backup) => here && setMade(backup))
+      .catch(() => here && setFailed(true));
+    return () => {
+      here = false;
+    };
+  }, [bookId]);
+  const handOut = async () => {
+    if (made === null || running.current) return;
+    running.current = true;
+    setBusy(true);
+    const delivery = await deliver(made.blob, made.name);
+    if (left(delivery)) await noteBackupHandedOut(made);
+    setOutcome(delivery);
+    setBusy(false);
+    running.current = false;
+  };
+  return { made, failed, busy, outcome, handedOut: outcome !== null && left(outcome), handOut };
+}
