@@ -109,6 +109,7 @@ describe('the pump of one worker', () => {
     await user.type(screen.getByLabelText(/own minutes when found/), '61');
     await user.click(await button('Save the fault'));
     await heading('The pump of Ada Quill stands still');
+    stage.clock.forward(minute);
     await user.click(await button('Looked at it: it runs'));
     await heading('The pump is on Ada Quill');
     expect((await lastFact('pumpFaulted.v1'))?.body).toMatchObject({ fault: 'stopped', pumpMin: 61 });
@@ -150,7 +151,7 @@ describe('the pump of one worker', () => {
       entry: 'typed',
       from: 'From a watch, Ada Quill',
     });
-    expect(screen.getByText(/typed afterwards/)).toBeVisible();
+    expect(await screen.findByText(/typed afterwards/)).toBeVisible();
   });
 
   test('a wrong time is struck through with its reason, and the right one stands beside it', async () => {
