@@ -65,6 +65,15 @@ describe('a correction', () => {
     expect(folded(key, together(onPhone, inOffice)).strikes).toHaveLength(3);
   });
 
+  test('back to a value that was corrected before: no conflict with itself', () => {
+    const { onPhone, res } = twoDevices();
+    const first = onPhone.add(corrects(res, '/mass/massUg', 5, 6));
+    const second = onPhone.add(corrects(res, '/mass/massUg', 6, 7, first));
+    onPhone.add(corrects(res, '/mass/massUg', 7, 6, second));
+    expect(massOf(onPhone.entries)).toMatchObject({ massUg: 6 });
+    expect(folded(key, onPhone.entries).conflicts).toEqual([]);
+  });
+
   test('that makes no sense of its fact is not applied, and makes the record doubtful', () => {
     const { onPhone, res } = twoDevices();
     const bad = onPhone.add(corrects(res, '/mass/massUg', 5, 'heavy'));
