@@ -1,6 +1,6 @@
 /** A file from the device. Nothing is read before the main action is taken. */
-import styles from './Field.module.css';
 import { describedBy, Field, type FieldProps } from './Field.tsx';
+import styles from './FileField.module.css';
 
 export interface FileFieldProps extends FieldProps {
   readonly onChange: (file: File | null) => void;
@@ -17,7 +17,7 @@ export function FileField(props: FileFieldProps) {
         name={name}
         type="file"
         accept={accept}
-        className={styles.input}
+        className={styles.file}
         aria-invalid={error === undefined ? undefined : true}
         aria-describedby={describedBy(props)}
         onChange={(event) => onChange(event.target.files?.[0] ?? null)}

@@ -20,8 +20,8 @@ export const en = {
     formulas: 'Formulas',
     limits: 'Limits held',
     readOn: (day: string) => `read ${day}`,
-    complete: 'held complete',
-    figuresOnly: 'limits only, no list of duties',
+    complete: 'Held complete.',
+    figuresOnly: 'Limits only, no list of duties.',
   },
   methods: 'Analytical methods held',
   links: {

@@ -1,13 +1,13 @@
 /** A worker's day: what every minute was, what the day amounts to, and where it stands. Never says more than the figures do. */
 import type { Segment, Verdict } from '#findings/workday.ts';
-import { formatMinutes, formatQuantity } from './quantity.ts';
+import { formatInWorking, formatMinutes } from './quantity.ts';
 
 type Which = 'actionLevel' | 'pel';
 const limitNames: Readonly<Record<Which, string>> = {
   actionLevel: 'the action level',
   pel: 'the permissible exposure limit',
 };
-const against = (which: Which, limit: number): string => `${limitNames[which]}, ${formatQuantity(limit, 'µg/m³')}`;
+const against = (which: Which, limit: number): string => `${limitNames[which]}, ${formatInWorking(limit, 'µg/m³')}`;
 
 const verdicts: Readonly<Record<Verdict, (which: Which, limit: number) => string>> = {
   below: (which, limit) => `Below ${against(which, limit)}`,
@@ -45,9 +45,9 @@ export const en = {
   alsoHeading: 'Also to know',
   minutes: {
     heading: 'Every minute of the day',
-    from: 'From',
-    to: 'To',
-    length: 'Minutes',
+    when: 'When',
+    span: (from: string, to: string) => `${from} to ${to}`,
+    length: 'min',
     what: 'What it was',
     figure: 'µg/m³',
     as: {

@@ -1,7 +1,7 @@
 /** The practice book: an invented firm that restores the windows of an old public library. Nobody and nothing in it exists. */
 export const practice = {
   firm: 'Sill and Sash Restoration',
-  site: 'Tallow Street Library, reading room windows',
+  site: 'Tallow Street Library',
   people: {
     supervisor: 'Greta Gimlet',
     first: 'Pia Putty',

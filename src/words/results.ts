@@ -28,11 +28,11 @@ export const en = {
   rows: {
     heading: 'The cassettes',
     number: 'Number',
-    mass: 'Lead found',
+    mass: 'Lead',
     massHint: 'as reported, such as 12.4 or <2.5',
     limit: 'Reporting limit',
-    volume: "Laboratory's volume",
-    concentration: "Laboratory's concentration",
+    volume: 'Reported volume',
+    concentration: 'Reported figure',
     row: (n: number) => `Line ${n}`,
     remove: 'Take this line away',
     whose: (worker: string, day: string) => `${worker}, ${day}`,
@@ -66,8 +66,7 @@ export const en = {
   laboratoryAgrees: (pct: number) => `the laboratory's figure is ${percent(pct)} from ours`,
   laboratoryDiffers: (pct: number) =>
     `the laboratory's figure is ${percent(pct)} from ours: look which volume it was given`,
-  alreadyIn: (report: string, mass: string) =>
-    `A result is in already: ${mass}, report ${report}. Both are kept.`,
+  alreadyIn: (report: string, mass: string) => `A result is in already: ${mass}, report ${report}. Both are kept.`,
   isVoid: 'This sample is void. What the laboratory found is kept all the same.',
   save: (count: number) => (count === 1 ? 'Write the result down' : `Write ${count} results down`),
   awaiting: {

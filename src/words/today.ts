@@ -6,7 +6,6 @@ export interface DueAbout {
   readonly worker: string;
   readonly number: string;
   readonly pump: string;
-  readonly at: string | null;
   readonly params: Readonly<Record<string, string | number>>;
 }
 
@@ -16,8 +15,6 @@ interface DueWords {
   /** What to do about it: the main action. */
   readonly action: (about: DueAbout) => string;
 }
-
-const clock = (at: string | null, before: string): string => (at === null ? '' : `${before}${at}`);
 
 export const due: Readonly<Record<DueKey, DueWords>> = {
   flowBefore: {
@@ -33,7 +30,7 @@ export const due: Readonly<Record<DueKey, DueWords>> = {
     action: ({ worker }) => `Put the pump on ${worker}`,
   },
   look: {
-    sentence: ({ worker, at }) => `${worker}: look at the pump${clock(at, ' at ')}`,
+    sentence: ({ worker }) => `${worker}: look at the pump`,
     action: ({ worker }) => `Look at the pump on ${worker}`,
   },
   stop: {

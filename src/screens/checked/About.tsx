@@ -13,7 +13,7 @@ export function About() {
   return (
     <Page heading={words.heading} aside={<StandsOn />}>
       <p>{words.what}</p>
-      <section>
+      <section className={styles.section}>
         <h2>{words.cautions.heading}</h2>
         <ul className={styles.list}>
           {words.cautions.lines.map((line) => (
@@ -21,7 +21,7 @@ export function About() {
           ))}
         </ul>
       </section>
-      <section>
+      <section className={styles.section}>
         <h2>{words.editions.heading}</h2>
         <Particulars
           items={[
@@ -34,7 +34,7 @@ export function About() {
       <Lines>
         <Line to="/checked">{words.links.checked}</Line>
       </Lines>
-      <section>
+      <section className={styles.section}>
         <h2>{words.licence.heading}</h2>
         <p>{words.licence.text}</p>
         <p>
@@ -56,7 +56,7 @@ function StandsOn() {
         {allLimitSets().map(({ id, document, jurisdiction, textHeld, heldComplete }) => (
           <Line
             key={id}
-            detail={`${jurisdiction}: ${textHeld}. ${heldComplete ? words.editions.complete : words.editions.figuresOnly}`}
+            detail={`${jurisdiction}: ${textHeld.replace(/\.$/, '')}. ${heldComplete ? words.editions.complete : words.editions.figuresOnly}`}
           >
             {document}
           </Line>

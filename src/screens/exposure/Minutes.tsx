@@ -24,8 +24,7 @@ export function Minutes({ day, onSay }: MinutesProps) {
         <table className={styles.minutes}>
           <thead>
             <tr>
-              <th scope="col">{text.from}</th>
-              <th scope="col">{text.to}</th>
+              <th scope="col">{text.when}</th>
               <th scope="col" className={styles.right}>
                 {text.length}
               </th>
@@ -47,23 +46,26 @@ export function Minutes({ day, onSay }: MinutesProps) {
 }
 
 function Row({ segment, day, onSay }: MinutesProps & { readonly segment: Segment }) {
-  const [from, to] = [day.clock(segment.fromAt), day.clock(segment.toAt)];
+  const unknown = segment.as === 'unknown';
   return (
-    <tr className={segment.as === 'unknown' ? styles.unknown : undefined}>
-      <td>{from}</td>
-      <td>{to}</td>
-      <td className={styles.right}>{formatNumber(segment.durationMin, 'min')}</td>
-      <td>
-        {whatItWas(segment, day)}
-        {segment.reason !== null && <span className={styles.reason}>{segment.reason}</span>}
-        {segment.as === 'unknown' && (
-          <span className={styles.say}>
+    <>
+      <tr className={unknown ? styles.unknown : undefined}>
+        <td>{text.span(day.clock(segment.fromAt), day.clock(segment.toAt))}</td>
+        <td className={styles.right}>{formatNumber(segment.durationMin, 'min')}</td>
+        <td>
+          {whatItWas(segment, day)}
+          {segment.reason !== null && <span className={styles.reason}>{segment.reason}</span>}
+        </td>
+        <td className={styles.right}>{figureOf(segment)}</td>
+      </tr>
+      {unknown && (
+        <tr>
+          <td colSpan={4}>
             <QuietAction onClick={() => onSay(segment)}>{text.say}</QuietAction>
-          </span>
-        )}
-      </td>
-      <td className={styles.right}>{figureOf(segment)}</td>
-    </tr>
+          </td>
+        </tr>
+      )}
+    </>
   );
 }
 

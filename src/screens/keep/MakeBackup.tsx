@@ -6,6 +6,7 @@ import type { Delivery } from '#store/delivery.ts';
 import { deviceZone, now } from '#store/device.ts';
 import { en as words } from '#words/keep.ts';
 import { formatDayFrom } from '#words/quantity.ts';
+import styles from './keep.module.css';
 import type { BackupHere } from './useBackup.ts';
 
 export interface MakeBackupProps {
@@ -17,7 +18,7 @@ const text = words.make;
 
 export function MakeBackup({ backup: { made, failed, outcome }, meta }: MakeBackupProps) {
   return (
-    <section>
+    <section className={styles.section}>
       <h2>{text.heading}</h2>
       {meta && <p>{lastText(meta)}</p>}
       {failed ? (

@@ -31,14 +31,15 @@ import { Written } from './Written.tsx';
 export function Results() {
   const today = dayOf(now(), deviceZone());
   const registers = useRegisters();
-  const awaiting = useAwaitingResults();
+  const open = useAwaitingResults();
   const boxes = useBoxes();
   const meta = useBookMeta();
   const draft = useDraft<ResultsDraft>('book/results', { report: emptyReport(today), rows: withBlankRow([]) });
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
   const [busy, setBusy] = useState(false);
   const [written, setWritten] = useState<readonly SampleRecord[]>([]);
-  if (registers === undefined || awaiting === undefined || boxes === undefined) return <Page heading={words.heading} />;
+  if (registers === undefined || open === undefined || boxes === undefined) return <Page heading={words.heading} />;
+  const awaiting = open.filter(({ sampleKind, stopped }) => sampleKind === 'blank' || stopped !== null);
   const { report, rows } = draft.value;
   const typedRows = rows.filter((row) => !isBlankRow(row));
   if (written.length > 0 && typedRows.length === 0)

@@ -20,7 +20,8 @@ const boxesShown = 5;
 export function Earlier({ sheet, boxes, today }: EarlierProps) {
   const earlier = sheet.unfinished.filter(({ workOn }) => workOn < today);
   const open = boxes.filter(({ handedOver, arrivedAt }) => handedOver === null || arrivedAt === null);
-  if (earlier.length + open.length + sheet.awaitingCount === 0) return null;
+  const awaitingCount = sheet.awaitingCount - todaysAwaiting(sheet, today);
+  if (earlier.length + open.length + awaitingCount <= 0) return null;
   return (
     <Lines heading={words.earlier}>
       {earlier.map((sample) => (
@@ -33,14 +34,18 @@ export function Earlier({ sheet, boxes, today }: EarlierProps) {
           {boxSentence(box, sheet, today)}
         </Line>
       ))}
-      {sheet.awaitingCount > 0 && (
+      {awaitingCount > 0 && (
         <Line key="awaiting" to="/results" detail={words.awaitingDetail}>
-          {words.awaiting(sheet.awaitingCount)}
+          {words.awaiting(awaitingCount)}
         </Line>
       )}
     </Lines>
   );
 }
+
+/** Cassettes of today have no result because the day is not over: they are not what is left from before. */
+const todaysAwaiting = ({ book }: RunSheet, today: string): number =>
+  [...book.samples.values()].filter((s) => s.workOn >= today && s.results.length === 0 && s.voided === null).length;
 
 const placeOf = ({ id, stopped }: SampleRecord): string => (stopped === null ? `/sample/${id}` : `/sample/${id}/after`);
 

@@ -52,7 +52,6 @@ export function dueLine(due: Due, book: Book): DueLine {
     worker: (due.workerId === null ? undefined : book.people.get(due.workerId)?.name) ?? '',
     number: ofSample?.sampleNumber ?? '',
     pump: book.pumps.get(ofSample?.pumpId ?? '')?.serial ?? '',
-    at: due.key === 'look' ? time : null,
     params: due.params,
   };
   return {
