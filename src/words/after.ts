@@ -26,6 +26,7 @@ export const en = {
       'Without a flow after no average is formed, only an "at least" figure. A missing reading is never filled in.',
     action: 'Check the flow after',
     again: 'Check it again',
+    notRead: 'not read',
     before: 'Flow before',
     after: 'Flow after',
     change: 'Change',

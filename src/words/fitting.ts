@@ -33,6 +33,7 @@ export const en = {
   findTaskHint: 'Type a part of it, such as scraping or window',
   usedHere: 'Tasks of this crew',
   allTasks: 'All tasks',
+  showAll: (count: number) => `Show all ${count} tasks`,
   noSuchTask: 'No task of that name. Clear the field to see all of them.',
   chosen: 'Chosen',
   remove: (task: string) => `Take out: ${task}`,

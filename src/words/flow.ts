@@ -10,6 +10,7 @@ export const en = {
     after: 'Check the flow after',
     between: 'Check the flow between two cassettes',
   } satisfies Record<Purpose, string>,
+  pumpAsked: (serial: string) => `Pump ${serial}:`,
   purpose: 'This check is',
   purposes: {
     before: 'before the shift',

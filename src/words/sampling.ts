@@ -41,6 +41,17 @@ export const en = {
   fittingMissing: 'The fitting is not checked yet.',
   toFlow: 'Check the flow of this pump',
   toFitting: (worker: string) => `Hand the phone to ${worker}`,
+  finished: {
+    worn: 'On the worker, running',
+    volume: 'Air drawn',
+    judged: 'Lead in the air, by this sample',
+    quality: {
+      good: 'This sample is good',
+      doubtful: 'Doubtful: a low result proves nothing',
+      void: 'Void: it keeps what it still shows',
+      open: 'Still open',
+    },
+  },
   before: 'Before it goes on',
   whatNow: 'What else happened',
   otherTime: 'At another time',

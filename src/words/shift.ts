@@ -45,7 +45,7 @@ export const en = {
   },
   blanks: {
     heading: 'Field blanks',
-    line: (count: number, wanted: number) => `${count} of ${wanted}`,
+    line: (count: number, wanted: number) => `${count} of ${wanted} field blanks`,
     enough: (count: number) =>
       count === 0 ? 'No field blank yet' : count === 1 ? '1 field blank' : `${count} field blanks`,
     detail: 'Opened and closed at the job, no air drawn',

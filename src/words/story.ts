@@ -67,7 +67,8 @@ export const en = {
   conflict: 'Two corrections contradict each other; the more careful one stands until somebody settles it.',
   correct: 'Correct a value',
   done: 'Ready',
-  correctThis: (label: string, sentence: string) => `Correct: ${label} of “${sentence}”`,
+  correctThis: (label: string) => `Correct: ${label}`,
+  correctOf: (sentence: string) => ` of “${sentence}”`,
   pickOne: 'Which value is wrong?',
   nothingToCorrect: 'Nothing here can be corrected yet.',
   correcting: {

@@ -94,6 +94,7 @@ describe('preparing a worker', () => {
 
   test('asks what the list of presumed tasks leaves open, and shows the more careful reading until it is answered', async () => {
     const user = await chooseAll();
+    await user.click(screen.getByRole('button', { name: /^Show all \d+ tasks$/ }));
     await user.click(screen.getByRole('checkbox', { name: 'Power sanding' }));
     expect(screen.getByText(/Does the tool collect its dust/)).toBeVisible();
     await user.click(screen.getByRole('radio', { name: 'Power sanding with a shroud and HEPA vacuum' }));

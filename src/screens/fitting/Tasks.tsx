@@ -1,7 +1,9 @@
 /** The worker's tasks of the day: those this crew does first, the rest by name; and what the rule's list leaves open. */
 
+import { useState } from 'react';
 import { Checklist } from '#parts/Checklist.tsx';
 import { Choice } from '#parts/Choice.tsx';
+import { QuietAction } from '#parts/QuietAction.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import type { Book } from '#records/book.ts';
 import { type EverydayTask, everydayTasks, taskById } from '#reference/tasks.ts';
@@ -17,19 +19,25 @@ export interface TasksProps {
 
 const plain = (text: string): string => text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
-function tasksShown(book: Book, taskIds: readonly string[], find: string): readonly EverydayTask[] {
+/** Of a crew that has done nothing yet: the commonest of the list, which stand first in it. */
+const shownFirst = 6;
+
+function tasksShown(book: Book, taskIds: readonly string[], find: string, all: boolean): readonly EverydayTask[] {
   const typed = plain(find.trim());
   if (typed !== '')
     return everydayTasks().filter(
       (task) => plain(`${task.en} ${task.es}`).includes(typed) || taskIds.includes(task.id),
     );
-  const used = new Set([...book.samples.values()].flatMap((sample) => sample.taskIds));
-  if (used.size === 0) return everydayTasks();
-  return everydayTasks().filter(({ id }) => used.has(id) || taskIds.includes(id));
+  if (all) return everydayTasks();
+  const used = [...book.samples.values()].flatMap((sample) => sample.taskIds);
+  const first = everydayTasks().slice(0, shownFirst);
+  const near = new Set([...used, ...taskIds, ...(used.length === 0 ? first.map(({ id }) => id) : [])]);
+  return everydayTasks().filter(({ id }) => near.has(id));
 }
 
 export function Tasks({ book, taskIds, find, onChange, error }: TasksProps) {
-  const shown = tasksShown(book, taskIds, find);
+  const [all, setAll] = useState(false);
+  const shown = tasksShown(book, taskIds, find, all);
   return (
     <>
       <TextField
@@ -54,6 +62,11 @@ export function Tasks({ book, taskIds, find, onChange, error }: TasksProps) {
             onChange({ taskIds: [...hidden, ...picked] });
           }}
         />
+      )}
+      {!all && find.trim() === '' && (
+        <div>
+          <QuietAction onClick={() => setAll(true)}>{words.showAll(everydayTasks().length)}</QuietAction>
+        </div>
       )}
       {taskIds.map((taskId) => (
         <OpenQuestion

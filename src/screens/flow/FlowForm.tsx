@@ -36,6 +36,7 @@ export interface FlowFormProps {
 
 export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormProps) {
   const shiftId = place.shift.id;
+  const asked = book.pumps.get(pumpId ?? '');
   const last = checksInOrder(book).at(-1);
   const name = `shift:${shiftId}/flow/${pumpId ?? ''}/${purpose ?? ''}`;
   const draft = useDraft(name, flowDraft(last, pumpId, purpose ?? (pumpId ? purposeFor(pumpId, book) : 'before')));
@@ -79,21 +80,27 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
     >
       <ErrorSummary errors={errors} />
       {savedText !== null && <Notice>{savedText}</Notice>}
-      <PickOrAdd
-        name="pump"
-        label={gear.pump.pick}
-        options={[...book.pumps.values()].map(({ id, serial }) => ({
-          id,
-          label: serial,
-          detail: pumpDetail(id, book),
-        }))}
-        value={typed.pumpId}
-        onChange={pick}
-        addText={gear.pump.add}
-        error={errorOf(errors, 'pump')}
-      >
-        <PumpLines value={typed.pump} onChange={(pump) => change({ pump, pumpId: addingNew })} errors={errors} />
-      </PickOrAdd>
+      {asked !== undefined ? (
+        <p>
+          {words.pumpAsked(asked.serial)} {pumpDetail(asked.id, book)}
+        </p>
+      ) : (
+        <PickOrAdd
+          name="pump"
+          label={gear.pump.pick}
+          options={[...book.pumps.values()].map(({ id, serial }) => ({
+            id,
+            label: serial,
+            detail: pumpDetail(id, book),
+          }))}
+          value={typed.pumpId}
+          onChange={pick}
+          addText={gear.pump.add}
+          error={errorOf(errors, 'pump')}
+        >
+          <PumpLines value={typed.pump} onChange={(pump) => change({ pump, pumpId: addingNew })} errors={errors} />
+        </PickOrAdd>
+      )}
       <HowDone draft={typed} onChange={change} book={book} errors={errors} today={place.today} />
       <Readings readings={typed.readings} onChange={(readings) => change({ readings })} errors={errors} />
       <AirLines draft={typed} onChange={change} book={book} altitudeM={place.site.altitudeM} errors={errors} />

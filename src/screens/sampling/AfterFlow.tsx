@@ -3,11 +3,12 @@
 import type { Term } from '#core/formula.ts';
 import { findSample } from '#findings/sample.ts';
 import { Figure } from '#parts/Figure.tsx';
+import { Particulars } from '#parts/Lines.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { WorkingView } from '#parts/WorkingView.tsx';
 import { en as words } from '#words/after.ts';
-import { formatEstimateNumber } from '#words/quantity.ts';
+import { formatEstimate, formatEstimateNumber } from '#words/quantity.ts';
 import { reasonSentence } from '#words/reasons.ts';
 import { en as sampleWords } from '#words/sampling.ts';
 import styles from './sampling.module.css';
@@ -28,6 +29,7 @@ export function AfterFlow({ sampling }: { readonly sampling: Sampling }) {
   const finding = findSample(sample.id, book);
   const hasAfter = finding.flowAfter !== null;
   const reasons = finding.reasons.filter(({ key }) => !saidElsewhere.includes(key));
+  const sentences = [...new Set(reasons.map(reasonSentence))];
   const canDecide = finding.flowRule === 'atLeastOnly' && (finding.flowBefore !== null || hasAfter);
   return (
     <section className={styles.section}>
@@ -38,10 +40,14 @@ export function AfterFlow({ sampling }: { readonly sampling: Sampling }) {
           <p>{words.flow.nothing}</p>
         </>
       )}
+      <Particulars
+        items={[
+          [words.flow.before, flowText(finding.flowBefore)],
+          [words.flow.after, flowText(finding.flowAfter)],
+        ]}
+      />
       <Terms
         items={[
-          [words.flow.before, finding.flowBefore],
-          [words.flow.after, finding.flowAfter],
           [words.flow.change, finding.flowChange],
           [words.flow.average, finding.averageFlow],
           [words.flow.lower, finding.flowRule === 'average' ? null : finding.lowerFlow],
@@ -49,11 +55,10 @@ export function AfterFlow({ sampling }: { readonly sampling: Sampling }) {
         ]}
       />
       {hasAfter && finding.volume === null && <p>{words.flow.volumeNone}</p>}
-      {reasons.length > 0 && (
+      {sentences.length > 0 && (
         <Notice>
-          {reasons.map((reason, i) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a reason may be given twice
-            <p key={i}>{reasonSentence(reason)}</p>
+          {sentences.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
           ))}
         </Notice>
       )}
@@ -65,6 +70,9 @@ export function AfterFlow({ sampling }: { readonly sampling: Sampling }) {
     </section>
   );
 }
+
+const flowText = (term: Term | null): string =>
+  term === null ? words.flow.notRead : formatEstimate(term.estimate, term.unit);
 
 function Terms({ items }: { readonly items: readonly (readonly [string, Term | null])[] }) {
   return items.map(

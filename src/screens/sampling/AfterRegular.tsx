@@ -33,7 +33,7 @@ export function AfterRegular({ sampling }: { readonly sampling: Sampling }) {
   return (
     <section className={styles.section}>
       <h2>{words.heading}</h2>
-      <Saved state={section.state} at={section.savedAt} />
+      {section.state !== 'idle' && <Saved state={section.state} at={section.savedAt} />}
       {stands !== null ? (
         <p>{words.stands(stands.regular === 'yes', stands.reason)}</p>
       ) : (

@@ -42,7 +42,7 @@ export function AfterSeal({ sampling }: { readonly sampling: Sampling }) {
   return (
     <section className={styles.section}>
       <h2>{words.heading}</h2>
-      <Saved state={section.state} at={section.savedAt} />
+      {section.state !== 'idle' && <Saved state={section.state} at={section.savedAt} />}
       {sealed === null ? (
         <p>{words.intro}</p>
       ) : (

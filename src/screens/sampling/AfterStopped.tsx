@@ -40,7 +40,12 @@ export function AfterStopped({ sampling }: { readonly sampling: Sampling }) {
     );
   const { wornMin } = findSample(sample.id, book);
   const time = wallTimeOf(stopped.at, place.zone).time;
-  const minutes = wornMin === null ? '' : formatEstimate(wornMin.estimate, wornMin.unit);
+  const minutes =
+    wornMin === null
+      ? ''
+      : wornMin.estimate.kind === 'exact'
+        ? formatMinutes(wornMin.estimate.value)
+        : formatEstimate(wornMin.estimate, wornMin.unit);
   return (
     <section className={styles.section}>
       <h2>{words.stopped.heading}</h2>
@@ -92,7 +97,7 @@ function PumpMinutes({ sampling, stopFactId }: { readonly sampling: Sampling; re
           {words.pumpMin.action}
         </QuietAction>
       </div>
-      <Saved state={section.state} at={section.savedAt} />
+      {section.state !== 'idle' && <Saved state={section.state} at={section.savedAt} />}
     </>
   );
 }

@@ -1,6 +1,7 @@
 /** Minutes on the worker, large; litres if the flow held; whether that is enough air to show anything low; the next look. */
 import { wallTimeOf } from '#core/calendar.ts';
 import { aimOf } from '#findings/aim.ts';
+import { checksOfSample } from '#findings/checks.ts';
 import { findOnWorker, type OnWorkerFinding } from '#findings/onWorker.ts';
 import { Figure } from '#parts/Figure.tsx';
 import { Notice } from '#parts/Notice.tsx';
@@ -9,6 +10,8 @@ import { formatEstimateNumber, formatMinutes } from '#words/quantity.ts';
 import { reasonSentence } from '#words/reasons.ts';
 import { en as words } from '#words/sampling.ts';
 import type { Sampling } from './useSampling.ts';
+
+const isOff = ({ state }: OnWorkerFinding): boolean => state === 'offRunning' || state === 'offStopped';
 
 /** Said by the page in its own place. */
 const saidElsewhere: readonly string[] = ['stillRunning', 'notPutOn', 'fittingNotRecorded'];
@@ -19,6 +22,7 @@ export function Running({ sampling }: { readonly sampling: Sampling }) {
   const finding = findOnWorker(sample.id, book, place.now, aim);
   const clock = (at: string): string => wallTimeOf(at, place.zone).time;
   const putOnAt = sample.putOn?.at;
+  const hasFlow = checksOfSample(sample, book).before !== null;
   const reasons = finding.reasons.filter(({ key }) => !saidElsewhere.includes(key));
   return (
     <>
@@ -27,18 +31,19 @@ export function Running({ sampling }: { readonly sampling: Sampling }) {
         value={formatMinutes(finding.soFarMin)}
         note={putOnAt === undefined ? words.notSince : words.since(clock(putOnAt))}
       />
-      <Look finding={finding} clock={clock} />
+      {!isOff(finding) && <Look finding={finding} clock={clock} />}
       {finding.litresIfHeld === null ? (
-        <p>{words.litresNone}</p>
+        !hasFlow && <p>{words.litresNone}</p>
       ) : (
         <Figure
           label={words.litres}
           value={formatEstimateNumber(finding.litresIfHeld.estimate, finding.litresIfHeld.unit)}
           unit={finding.litresIfHeld.unit}
-          note={<Enough finding={finding} usualLimitUg={aim?.from === 'usual' ? aim.reportingLimitUg : null} />}
+          note={<Enough finding={finding} />}
         >
           <WorkingView working={finding.litresIfHeld} />
           {finding.litresNeeded !== null && <WorkingView working={finding.litresNeeded} />}
+          {aim?.from === 'usual' && <p>{words.enoughUsual(aim.reportingLimitUg)}</p>}
         </Figure>
       )}
       {finding.methodFullAt !== null && finding.enough === 'yes' && <p>{words.full(clock(finding.methodFullAt))}</p>}
@@ -72,19 +77,7 @@ function Look({ finding, clock }: LookProps) {
   );
 }
 
-function Enough({
-  finding,
-  usualLimitUg,
-}: {
-  readonly finding: OnWorkerFinding;
-  readonly usualLimitUg: number | null;
-}) {
+function Enough({ finding }: { readonly finding: OnWorkerFinding }) {
   const { enough, minutesToGoMin } = finding;
-  const text = enough === 'notYet' ? words.enough.notYet(minutesToGoMin) : words.enough[enough];
-  return (
-    <>
-      <p>{text}</p>
-      {usualLimitUg !== null && enough !== 'notKnown' && <p>{words.enoughUsual(usualLimitUg)}</p>}
-    </>
-  );
+  return <p>{enough === 'notYet' ? words.enough.notYet(minutesToGoMin) : words.enough[enough]}</p>;
 }

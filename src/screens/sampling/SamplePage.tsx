@@ -12,6 +12,7 @@ import { useWrite } from '#store/hooks/useWrite.ts';
 import { en as words } from '#words/sampling.ts';
 import { notWritten } from '#words/saving.ts';
 import { Before } from './Before.tsx';
+import { Finished } from './Finished.tsx';
 import { Running } from './Running.tsx';
 import { Story } from './Story.tsx';
 import { type SampleStanding, standingOf } from './standing.ts';
@@ -69,6 +70,9 @@ export function SamplePage({ sampling }: { readonly sampling: Sampling }) {
       )}
       {standing === 'prepared' && <Before sampling={sampling} />}
       {sample.putOn !== null && standing !== 'stopped' && standing !== 'void' && <Running sampling={sampling} />}
+      {(standing === 'stopped' || (standing === 'void' && sample.sampleKind === 'air')) && (
+        <Finished sampling={sampling} />
+      )}
       <WhatNow sampling={sampling} standing={standing} onStop={() => void tap('stop')} />
     </Page>
   );

@@ -68,7 +68,8 @@ function OneLine({ line, sampling, strikes, picking }: OneLineProps) {
       {picking &&
         line.fields.map(({ factId, path, label }) => (
           <Line key={path} to={`/sample/${sample.id}?do=correct&fact=${factId}&path=${encodeURIComponent(path)}`}>
-            {words.correctThis(label, line.text)}
+            {words.correctThis(label)}
+            <span className={styles.heard}>{words.correctOf(line.text)}</span>
           </Line>
         ))}
     </>
