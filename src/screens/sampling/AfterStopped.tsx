@@ -69,6 +69,7 @@ function PumpMinutes({ sampling, stopFactId }: { readonly sampling: Sampling; re
   const section = useSection(sampling, 'pumpMin', { text: '' }, { new: 'pumpMin' });
   return (
     <>
+      <ErrorSummary errors={section.errors} />
       <QuantityField
         name="pumpMin"
         label={words.pumpMin.label}
