@@ -4,6 +4,7 @@
  */
 import { daysBetween, weekdayOf } from '#core/calendar.ts';
 import type { Estimate } from '#core/estimate.ts';
+import { displayRounded, type RoundingDirection } from '#core/rounding.ts';
 import type { Unit } from '#core/units.ts';
 import type { Language } from './parts.ts';
 
@@ -30,26 +31,12 @@ const printByUnit: Readonly<Record<string, { readonly decimals: number; readonly
   m: { decimals: 0, significant: 1 },
 };
 
-const decimalsFor = (value: number, unit: Unit, options: FormatOptions): number => {
-  if (options.digits === 'working') return decimalsOfSignificant(value, 7);
+/** Significant digits at which the unit's decimals are kept and small numbers still say something. */
+function digitsFor(value: number, unit: Unit, options: FormatOptions): number {
+  if (options.digits === 'working') return 7;
   const print = printByUnit[unit] ?? { decimals: 3, significant: 3 };
-  return Math.max(print.decimals, Math.min(decimalsOfSignificant(value, print.significant), print.decimals + 4));
-};
-
-const decimalsOfSignificant = (value: number, digits: number): number =>
-  value === 0 ? 0 : Math.min(12, Math.max(0, digits - 1 - Math.floor(Math.log10(Math.abs(value)))));
-
-/** Within one part in 10^9 is exactly at (design.md 3.3); the verdict itself is made in core/comparison.ts, this only keeps print true to it. */
-const sideOf = (value: number, limit: number): number =>
-  Math.abs(value - limit) <= 1e-9 * Math.abs(limit) ? 0 : Math.sign(value - limit);
-
-type Rounding = 'nearest' | 'down' | 'up';
-
-/** Decimal text at so many decimals. Half goes away from zero; 1.005 is treated as the decimal it was typed as. */
-function toDecimals(value: number, decimals: number, rounding: Rounding): string {
-  const scaled = Number(`${Number(Math.abs(value).toPrecision(15))}e${decimals}`);
-  const steps = { nearest: Math.round, down: Math.floor, up: Math.ceil }[rounding](Number(scaled.toPrecision(14)));
-  return Number(`${steps}e-${decimals}`).toFixed(decimals);
+  const whole = value === 0 ? 1 : Math.floor(Math.log10(Math.abs(value))) + 1;
+  return Math.max(whole + print.decimals, Math.min(print.significant, whole + print.decimals + 4), 1);
 }
 
 /** Digits of 10 000 and more in groups of three, set apart by a narrow space that does not break. No comma: a comma may be a decimal mark. */
@@ -59,23 +46,16 @@ const grouped = (text: string): string => {
   return part === undefined ? spaced : `${spaced}.${part}`;
 };
 
-/** The number alone, without its unit. */
+/** The number alone, without its unit. Throws (a bug) on what is no finite number. */
 export function formatNumber(
   value: number,
   unit: Unit,
   options: FormatOptions = {},
-  rounding: Rounding = 'nearest',
+  direction: RoundingDirection = 'nearest',
 ): string {
-  if (!Number.isFinite(value)) throw new RangeError('only a finite number can be printed');
-  const negative = value < 0;
-  const printedAt = (decimals: number) => toDecimals(value, decimals, rounding);
-  let decimals = decimalsFor(value, unit, options);
-  const onRightSide = (text: string) =>
-    (options.against ?? []).every((limit) => sideOf(Number(text), limit) === sideOf(Math.abs(value), limit));
-  while (decimals < 12 && !onRightSide(printedAt(decimals))) decimals += 1;
-  const text = printedAt(decimals);
+  const text = displayRounded(value, options.against ?? [], digitsFor(value, unit, options), direction);
   const trimmed = options.digits === 'working' && text.includes('.') ? text.replace(/\.?0+$/, '') : text;
-  return `${negative && Number(trimmed) !== 0 ? '\u2212' : ''}${grouped(trimmed)}`;
+  return trimmed.startsWith('-') ? `\u2212${grouped(trimmed.slice(1))}` : grouped(trimmed);
 }
 
 /** Number and unit, held together by a space that does not break. */
