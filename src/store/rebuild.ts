@@ -39,11 +39,8 @@ async function survey(db: BookDatabase): Promise<Survey> {
 /** One chunk: fresh facts in, rows out, in one transaction, so that a write in between is never overwritten by what was read before. */
 const rebuildChunk = (db: BookDatabase, keys: readonly string[]) =>
   db.transaction('rw', db.journal, db.records, async () => {
-    const rows = [];
-    for (const key of keys) {
-      const row = derivedRow(key, await db.journal.where('about').equals(key).toArray());
-      if (row !== null) rows.push(row);
-    }
+    const facts = await Promise.all(keys.map((key) => db.journal.where('about').equals(key).toArray()));
+    const rows = keys.flatMap((key, index) => derivedRow(key, facts[index] ?? []) ?? []);
     await db.records.bulkPut(rows);
   });
 
