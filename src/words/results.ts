@@ -6,7 +6,10 @@ const percent = (value: number): string => formatQuantity(value < 0 ? -value : v
 export const en = {
   heading: 'Key in the results',
   intro: 'The head of the report once, then one line for each cassette. Enter goes to the next field.',
-  empty: 'Nothing waits for a result. A cassette stands here from the moment it is opened or fitted.',
+  toToday: 'Go to Today',
+  allTheSame: 'Key in a report all the same',
+  empty:
+    'Nothing waits for a result. A cassette stands here once its pump is stopped, a field blank once it is opened.',
   report: {
     heading: 'The report',
     reportNumber: 'Report number',

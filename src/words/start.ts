@@ -1,7 +1,6 @@
 /** The first page of a device, and the question who holds it. Read by the supervisor and the office. */
 export const en = {
   heading: 'Begin a book',
-  over: 'Personal air samples for lead, kept on this device',
   intro: 'What you write down stays in this browser. Put the app on the home screen first, then record.',
   choose: 'How do you want to begin?',
   choices: {

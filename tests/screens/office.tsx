@@ -20,12 +20,15 @@ import { closeBook } from '#store/opening.ts';
 import { openSession } from '#store/session.ts';
 import { newDevice, pickUp, type TestClock, type TestDevice, testClock } from '#tests/store/device.ts';
 
+/** The device's zone: the times of the practice book are told in it. */
+process.env.TZ = 'UTC';
+
 export interface Office {
   readonly clock: TestClock;
   readonly device: TestDevice;
 }
 
-/** A device that never held a book, two in the afternoon in New York. */
+/** A device that never held a book, seven in the evening in Greenwich. */
 export async function emptyOffice(): Promise<Office> {
   const clock = testClock('2026-11-25T19:00:00.000Z');
   const device = newDevice();

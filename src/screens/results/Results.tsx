@@ -26,7 +26,7 @@ import {
   withoutRow,
 } from './resultsDraft.ts';
 import { readAll, writeRow } from './saveResults.ts';
-import { Written } from './Written.tsx';
+import { NothingWaits, Written } from './Written.tsx';
 
 export function Results() {
   const today = dayOf(now(), deviceZone());
@@ -37,6 +37,7 @@ export function Results() {
   const draft = useDraft<ResultsDraft>('book/results', { report: emptyReport(today), rows: withBlankRow([]) });
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
   const [busy, setBusy] = useState(false);
+  const [allTheSame, setAllTheSame] = useState(false);
   const [written, setWritten] = useState<readonly SampleRecord[]>([]);
   if (registers === undefined || open === undefined || boxes === undefined) return <Page heading={words.heading} />;
   const awaiting = open.filter(({ sampleKind, stopped }) => sampleKind === 'blank' || stopped !== null);
@@ -44,6 +45,9 @@ export function Results() {
   const typedRows = rows.filter((row) => !isBlankRow(row));
   if (written.length > 0 && typedRows.length === 0)
     return <Written samples={written} registers={registers} onMore={() => setWritten([])} />;
+
+  if (awaiting.length === 0 && typedRows.length === 0 && !allTheSame)
+    return <NothingWaits onAllTheSame={() => setAllTheSame(true)} />;
 
   const submit = async () => {
     setBusy(true);
@@ -95,7 +99,7 @@ export function Results() {
       }
     >
       <ErrorSummary errors={errors} />
-      <p>{awaiting.length === 0 ? words.empty : words.intro}</p>
+      <p>{words.intro}</p>
       <form
         id="results"
         noValidate

@@ -8,6 +8,23 @@ import type { Registers } from '#store/hooks.ts';
 import { formatDay } from '#words/quantity.ts';
 import { en as words } from '#words/results.ts';
 
+/** No cassette waits. A revised report may come all the same. */
+export function NothingWaits({ onAllTheSame }: { readonly onAllTheSame: () => void }) {
+  return (
+    <Page
+      heading={words.heading}
+      action={
+        <>
+          <MainAction to="/">{words.toToday}</MainAction>
+          <QuietAction onClick={onAllTheSame}>{words.allTheSame}</QuietAction>
+        </>
+      }
+    >
+      <p>{words.empty}</p>
+    </Page>
+  );
+}
+
 export interface WrittenProps {
   readonly samples: readonly SampleRecord[];
   readonly registers: Registers;

@@ -65,7 +65,6 @@ export function Start() {
   return (
     <Page
       heading={evicted ? words.evicted.heading : words.heading}
-      over={words.over}
       action={
         <MainAction type="submit" form="begin" busy={busy}>
           {busy ? words.busy : way === 'backup' && preview !== null ? words.takeIn : actionByWay[way]}
@@ -73,7 +72,7 @@ export function Start() {
       }
     >
       <ErrorSummary errors={errors} />
-      {evicted ? <Notice kind="alert">{words.evicted.text}</Notice> : <p>{words.intro}</p>}
+      {evicted && <Notice kind="alert">{words.evicted.text}</Notice>}
       <form
         id="begin"
         noValidate
@@ -118,6 +117,7 @@ export function Start() {
         )}
         {preview !== null && <Particulars items={previewItems(preview)} />}
       </form>
+      <p className={styles.quiet}>{words.intro}</p>
     </Page>
   );
 }
