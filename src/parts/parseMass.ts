@@ -15,7 +15,8 @@ export type ParsedMass =
 
 const lessThan = /^(?:<\s*=?|≤|less than|below|menos de)\s*/i;
 /** What reports write where nothing was found: without a limit it says nothing that a figure could stand on. */
-const notFound = /^(?:n\.?\s?d\.?|not detected|none detected|non-?detect|n\/d|bdl|bql|brl|b?lod|b?loq|<\s*(?:rl|lod|loq|mdl))\.?$/i;
+const notFound =
+  /^(?:n\.?\s?d\.?|not detected|none detected|non-?detect|n\/d|bdl|bql|brl|b?lod|b?loq|<\s*(?:rl|lod|loq|mdl))\.?$/i;
 
 /** Far above any filter of ours: a slip of the keys, or another unit. */
 const range: QuantityRange = { most: 100_000 };

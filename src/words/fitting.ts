@@ -70,7 +70,7 @@ export const en = {
     '3': 'above 2500 µg/m³',
   } satisfies Record<Tier, string>,
   because: (tasks: string) => `Because of: ${tasks}`,
-  paragraph: (title: string, section: string) => `${title}, ${section}`,
+  paragraph: (title: string, section: string) => `${title}, ${section}.`,
   ownReading: 'This is our own reading of the list; check the current text.',
   meanwhile: 'What must be there until a result says less',
   protection: {
@@ -82,10 +82,10 @@ export const en = {
     training: 'Training',
   } satisfies Record<ProtectionKey, string>,
   protectionDetail: (paragraph: string) => `29 CFR 1926.62${paragraph}`,
-  leastFactor: (apf: number) => `Protection factor ${apf} or more`,
+  leastFactor: (apf: number) => `A respirator with protection factor ${apf} or more`,
   leastFactorOwn:
     'worked out from the presumed level and the table of protection factors, for a shift of 8 hours or less',
-  respirators: 'The first in the table that reach it',
+  respirators: 'Which respirators reach it',
   respirator: (supply: Respirator['supply'], facepiece: Respirator['facepiece'], apf: number) =>
     `${facepieces[facepiece]}, ${supplies[supply]}: ${apf}`,
   defers:

@@ -38,6 +38,7 @@ export const en = {
       'Another window has changed to a newer version. Load this page again when it suits you; what you typed is kept.',
     again: 'Load this page again',
   },
+  gallery: 'Every part of the pages',
   notFound: {
     heading: 'There is no such page',
     text: 'The address may be mistyped, or the record is not in this book.',
