@@ -84,7 +84,7 @@ export const address = (): string => decodeURIComponent(window.location.hash.sli
 
 /** Facts in the journal, oldest first, as kind and body. */
 export async function journal(): Promise<
-  readonly { kind: string; body: Record<string, unknown>; happened: { at: string } }[]
+  readonly { id: string; kind: string; body: Record<string, unknown>; happened: { at: string } }[]
 > {
   const rows = (await openSession()?.db.journal.orderBy('id').toArray()) ?? [];
   return rows.map((row) => JSON.parse(row.text));

@@ -53,6 +53,7 @@ export function FitForm({ book, place }: { readonly book: Book; readonly place: 
       heading={words.heading}
       over={place.site.name}
       back={`/shift/${shiftId}`}
+      aside={<GearLines draft={typed} onChange={change} book={book} errors={errors} today={place.today} />}
       action={
         <MainAction busy={writing.state === 'saving'} onClick={() => void submit()}>
           {words.save}
@@ -83,7 +84,6 @@ export function FitForm({ book, place }: { readonly book: Book; readonly place: 
       {typed.taskIds.length > 0 && (
         <Presumed presumption={findPresumption(typed.taskIds, place.shift.conditions?.paintLead ?? null)} />
       )}
-      <GearLines draft={typed} onChange={change} book={book} errors={errors} today={place.today} />
     </Page>
   );
 }

@@ -39,6 +39,14 @@ function Afterwards({ sampling: found }: { readonly sampling: Sampling }) {
       heading={words.heading(worker)}
       over={sampling.over(place.site.name, pump)}
       back={`/sample/${sample.id}`}
+      aside={
+        sample.stopped === null ? undefined : (
+          <>
+            <AfterSeal sampling={found} />
+            <AfterRegular sampling={found} />
+          </>
+        )
+      }
       action={
         needsFlow ? (
           <>
@@ -54,13 +62,7 @@ function Afterwards({ sampling: found }: { readonly sampling: Sampling }) {
     >
       <p role="status">{openCount === 0 ? words.allDone : words.open(openCount)}</p>
       <AfterStopped sampling={found} />
-      {sample.stopped !== null && (
-        <>
-          <AfterFlow sampling={found} />
-          <AfterSeal sampling={found} />
-          <AfterRegular sampling={found} />
-        </>
-      )}
+      {sample.stopped !== null && <AfterFlow sampling={found} />}
     </Page>
   );
 }

@@ -8,6 +8,7 @@ import { LookWrong } from './LookWrong.tsx';
 import { Mishap } from './Mishap.tsx';
 import { Off } from './Off.tsx';
 import { SamplePage } from './SamplePage.tsx';
+import { Settle } from './Settle.tsx';
 import { TypedDeed, type TypedDeedKey, typedDeeds } from './TypedDeed.tsx';
 import type { Sampling } from './useSampling.ts';
 import { DecideFlow, Mistake, Remark, Voiding } from './WithReason.tsx';
@@ -24,6 +25,7 @@ const deeds: Readonly<Record<string, ComponentType<{ readonly sampling: Sampling
   mistake: Mistake,
   decide: DecideFlow,
   correct: Correct,
+  settle: Settle,
 };
 
 const isTyped = (deed: string): deed is TypedDeedKey => (typedDeeds as readonly string[]).includes(deed);

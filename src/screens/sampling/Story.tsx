@@ -17,7 +17,7 @@ export function Story({ sampling }: { readonly sampling: Sampling }) {
   const checks = checksOfSample(sample, book);
   const records: readonly (RecordBase | null)[] = [sample, checks.before, checks.after];
   const strikes = records.flatMap((record) => record?.strikes ?? []);
-  const hasConflict = records.some((record) => (record?.conflicts.length ?? 0) > 0);
+  const conflicts = records.flatMap((record) => record?.conflicts ?? []);
   const lines = storyOf(sample, book);
   return (
     <>
@@ -26,7 +26,18 @@ export function Story({ sampling }: { readonly sampling: Sampling }) {
           <OneLine key={line.key} line={line} sampling={sampling} strikes={strikes} picking={picking} />
         ))}
       </Lines>
-      {hasConflict && <p>{words.conflict}</p>}
+      {conflicts.length > 0 && (
+        <Lines heading={words.conflict}>
+          {conflicts.map(({ factId, path }) => (
+            <Line
+              key={factId + path}
+              to={`/sample/${sample.id}?do=settle&fact=${factId}&path=${encodeURIComponent(path)}`}
+            >
+              {words.settle(labelOf(path))}
+            </Line>
+          ))}
+        </Lines>
+      )}
       {lines.some(({ fields }) => fields.length > 0) && (
         <div>
           <QuietAction onClick={() => setPicking(!picking)}>{picking ? words.done : words.correct}</QuietAction>

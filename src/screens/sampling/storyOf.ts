@@ -38,7 +38,13 @@ function beginning(sample: SampleRecord, book: Book): StoryLine[] {
         at: sample.preparedAt,
         text: words.blank(sample.openedWhere ?? ''),
         factId,
-        fields: factId === null ? [] : pickFields(factId, sample, ['lot']),
+        fields:
+          factId === null
+            ? []
+            : [
+                ...pickFields(factId, sample, ['lot']),
+                textField(factId, '/openedWhere', words.labels.openedWhere, sample.openedWhere ?? ''),
+              ],
       },
     ];
   const pump = book.pumps.get(sample.pumpId ?? '')?.serial ?? '';
