@@ -12,7 +12,7 @@ import { en as partsWords } from '#words/parts.ts';
 import { DayForm, type DayFormProps } from './DayForm.tsx';
 import type { DayOn } from './dayOn.ts';
 import styles from './exposure.module.css';
-import { asksWhich, emptyPiece, type Piece, type PieceText, pieceField, pieceText, readPiece } from './pieces.ts';
+import { asksWhich, emptyPiece, type Piece, type PieceText, pieceField, pieceText, readPieces } from './pieces.ts';
 import { corrected, useDayForm } from './useDayForm.ts';
 
 interface HoursDraft {
@@ -37,11 +37,11 @@ export function Hours({ day, over, onDone }: DayFormProps) {
   };
   const submit = () => {
     const read = fieldReader(partsWords);
-    const found = pieces.flatMap((piece, at) => readPiece(read, piece, at, day.workOn, day.zone) ?? []);
+    const found = readPieces(read, pieces, day.workOn, day.zone);
     if (pieces.length === 0) read.add(null, text.none);
     if (said !== null && why.trim() === '') read.add('why', text.whyMissing);
     if (read.errors.length > 0) return form.setErrors(read.errors);
-    return void form.save(factsOf(found), { '0': pieceField(0, 'from'), '1': pieceField(1, 'from') });
+    return void form.save(factsOf(found));
   };
 
   return (

@@ -5,6 +5,7 @@ import { parseClock } from '#parts/parseClock.ts';
 import type { FactBody } from '#records/fact.ts';
 import { en as words } from '#words/exposure.ts';
 import { en as moment } from '#words/moment.ts';
+import { refusals } from '#words/refusals.ts';
 
 export type Which = 'first' | 'second';
 export interface PieceText {
@@ -68,7 +69,7 @@ function readInstant(read: FieldReader, field: string, { day, time, which }: Wal
 
 const optional = { optional: true } as const;
 
-export function readPiece(read: FieldReader, piece: PieceText, at: number, workOn: string, zone: string): Piece | null {
+function readPiece(read: FieldReader, piece: PieceText, at: number, workOn: string, zone: string): Piece | null {
   const [fromField, toField] = [pieceField(at, 'from'), pieceField(at, 'to')];
   const from = read.clock(fromField, words.hours.from, piece.from);
   const to = read.clock(toField, words.hours.to, piece.to);
@@ -79,4 +80,17 @@ export function readPiece(read: FieldReader, piece: PieceText, at: number, workO
   const end = { day: endDay(workOn, from, to), time: to, which: piece.toWhich };
   const endedAt = readInstant(read, toField, end, zone);
   return startedAt === null || endedAt === null ? null : { startedAt, endedAt, place, employer };
+}
+
+/** All pieces, in the order typed; two that overlap are told at the later one. */
+export function readPieces(read: FieldReader, pieces: readonly PieceText[], workOn: string, zone: string): Piece[] {
+  const found: Piece[] = [];
+  for (const [at, piece] of pieces.entries()) {
+    const one = readPiece(read, piece, at, workOn, zone);
+    if (one === null) continue;
+    if (found.some(({ startedAt, endedAt }) => startedAt < one.endedAt && one.startedAt < endedAt))
+      read.add(pieceField(at, 'from'), refusals.piecesOverlap({}));
+    found.push(one);
+  }
+  return found;
 }
