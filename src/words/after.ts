@@ -61,7 +61,6 @@ export const en = {
       labelled ? `Sealed ${time}, labelled.` : `Sealed ${time}, not labelled.`,
     lockedStands: (where: string, who: string) =>
       who === '' ? `Locked in: ${where}.` : `Locked in: ${where}, by ${who}.`,
-    beforeStop: 'The cassette is sealed after the pump has stopped.',
   },
   main: {
     flow: 'Check the flow after',

@@ -7,7 +7,6 @@ export const en = {
     count >= wanted
       ? `${count} field blanks; ${wanted} go with the samples so far.`
       : `${count} of ${wanted} field blanks so far.`,
-  rule: 'At least two in a box, or one for every ten samples.',
   lot: 'Lot of the cassette',
   where: 'Where it was opened',
   whereHint: 'Such as: in the van; at the change area',

@@ -31,12 +31,8 @@ export const en = {
   tasksHint: 'All of it. The task with the most lead decides what is presumed.',
   findTask: 'Find a task',
   findTaskHint: 'Type a part of it, such as scraping or window',
-  usedHere: 'Tasks of this crew',
-  allTasks: 'All tasks',
   showAll: (count: number) => `Show all ${count} tasks`,
   noSuchTask: 'No task of that name. Clear the field to see all of them.',
-  chosen: 'Chosen',
-  remove: (task: string) => `Take out: ${task}`,
   taskMissing: 'Choose at least one task',
   questions: {
     isWireBrushingScraping: 'Does the wire brushing take paint off, as scraping does?',
@@ -62,13 +58,7 @@ export const en = {
     aboveTenPel: 'Presumed until measured: above 500 µg/m³ of lead in the air.',
     aboveFiftyPel: 'Presumed until measured: above 2500 µg/m³ of lead in the air.',
   } satisfies Record<PresumedKey, string>,
-  tierShort: {
-    none: 'not on the list',
-    '1': 'above 50, up to 500 µg/m³',
-    '1b': 'above 50 µg/m³',
-    '2': 'above 500 µg/m³',
-    '3': 'above 2500 µg/m³',
-  } satisfies Record<Tier, string>,
+string>,
   because: (tasks: string) => `Because of: ${tasks}`,
   paragraph: (title: string, section: string) => `${title}, ${section}.`,
   ownReading: 'This is our own reading of the list; check the current text.',
@@ -106,7 +96,6 @@ export const en = {
   toFlow: 'Check the flow of this pump',
   noFlowYet: (pump: string) => `Pump ${pump} has no flow check yet. Check it before the pump goes on.`,
   another: 'Prepare another worker',
-  cassetteAfter: (number: string) => `This cassette follows number ${number}.`,
   noShift: 'This shift is not in the book on this device.',
 };
 

@@ -38,8 +38,6 @@ export const en = {
       sampleCassette: `the sampling cassette, lot ${lot ?? '?'}, in line`,
       nothing: 'nothing in line',
     })[inLine],
-  nothingInLine:
-    'With nothing in line this is not a flow check: the pump pulls harder through a filter. Put a cassette of the lot in line and read again.',
   reading: (n: number) => `Reading ${n}`,
   readingHint: 'Lowest and highest the float shows. Steady: the first field is enough',
   moreReadings: 'Add another reading',
@@ -60,23 +58,19 @@ export const en = {
   } satisfies Record<Purpose, string>,
   noFigure: 'The flow stands here as soon as a reading is typed.',
   protective: (flow: string) => `At the low end ${flow}`,
-  tellsAtOnce: 'Before this is saved',
   outsideSave: 'It can still be saved: what was read was read.',
   save: 'Save this flow check',
   saveNext: 'Save, next pump',
   saved: (pump: string, flow: string) => `Pump ${pump}: ${flow} is saved.`,
   noFlow: 'no figure',
   ready: 'Back to the day',
-  backToWorker: (worker: string) => `Back to ${worker}`,
   today: 'Checked today',
   noneToday: 'No flow check yet today.',
   checkLine: (pump: string, flow: string) => `Pump ${pump}: ${flow}`,
   checkDetail: (purpose: Purpose, time: string, day: string | null) =>
     `${en.figure[purpose]}, ${time}${day === null ? '' : ` on ${formatDay(day, 'en', 'short')}`}`,
   moment: 'Checked at another time',
-  momentTapped: 'Checked now',
   remark: 'Remark',
-  time: (time: string) => formatClock(time),
   noShift: 'This shift is not in the book on this device.',
 };
 

@@ -79,8 +79,6 @@ export const en = {
   done: 'Ready',
   correctThis: (label: string) => `Correct: ${label}`,
   correctOf: (sentence: string) => ` of “${sentence}”`,
-  pickOne: 'Which value is wrong?',
-  nothingToCorrect: 'Nothing here can be corrected yet.',
   correcting: {
     heading: 'Correct a value',
     now: 'Stands there now',

@@ -48,7 +48,7 @@ async function preparedSample(taskIds = ['handScraping']) {
 describe('preparing a worker', () => {
   test('shows what is presumed of scraping by hand, with its paragraph, 29 CFR 1926.62(d)(2)', async () => {
     await chooseAll();
-    expect(screen.getByText(/above 50 and up to 500 µg\/m³/)).toBeVisible();
+    expect(screen.getByText(/above 50.µg\/m³ and up to 500.µg\/m³/)).toBeVisible();
     expect(screen.getAllByText(/29 CFR 1926\.62.*\(d\)\(2\)/)[0]).toBeVisible();
     expect(screen.getByText('A respirator with protection factor 10 or more')).toBeVisible();
   });
