@@ -4,7 +4,6 @@ import type { Respirator } from '#reference/respirators.ts';
 
 type PresumedKey = Presumption['presumedTextKey'];
 type ProtectionKey = Presumption['interimProtections'][number]['key'];
-type Tier = Presumption['tier'];
 
 const supplies: Readonly<Record<Respirator['supply'], string>> = {
   airPurifying: 'air-purifying',
@@ -51,14 +50,15 @@ export const en = {
   questionStands: 'The list does not settle it. Until it is answered, the more careful reading stands.',
   questionOpen: 'Leave it open',
   presumed: {
-    notListed:
+    notListed: () =>
       'The list of presumed tasks does not name this. The firm still decides whether lead in air can matter here.',
-    pelToTenPel: 'Presumed until measured: above 50 and up to 500 µg/m³ of lead in the air.',
-    abovePel: 'Presumed until measured: above 50 µg/m³ of lead in the air, how far is not said.',
-    aboveTenPel: 'Presumed until measured: above 500 µg/m³ of lead in the air.',
-    aboveFiftyPel: 'Presumed until measured: above 2500 µg/m³ of lead in the air.',
-  } satisfies Record<PresumedKey, string>,
-string>,
+    pelToTenPel: (above: string, upTo: string) =>
+      `Presumed until measured: above ${above} and up to ${upTo} of lead in the air.`,
+    abovePel: (above: string) =>
+      `Presumed until measured: above ${above} of lead in the air; how far above is not said.`,
+    aboveTenPel: (above: string) => `Presumed until measured: above ${above} of lead in the air.`,
+    aboveFiftyPel: (above: string) => `Presumed until measured: above ${above} of lead in the air.`,
+  } satisfies Record<PresumedKey, (above: string, upTo: string) => string>,
   because: (tasks: string) => `Because of: ${tasks}`,
   paragraph: (title: string, section: string) => `${title}, ${section}.`,
   ownReading: 'This is our own reading of the list; check the current text.',

@@ -1,5 +1,5 @@
 /** The flow check: pump, flow meter and a cassette in line. */
-import { formatClock, formatDay, formatQuantity } from './quantity.ts';
+import { formatDay, formatQuantity } from './quantity.ts';
 
 export const purposes = ['before', 'after', 'between'] as const;
 type Purpose = (typeof purposes)[number];

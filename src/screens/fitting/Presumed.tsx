@@ -7,13 +7,18 @@ import { en as words } from '#words/fitting.ts';
 import { formatList } from '#words/quantity.ts';
 import styles from './fitting.module.css';
 
+/** A presumed level as the list states it: whole micrograms. */
+const limit = (level: PresumptionFinding['presumedAbove']): string =>
+  level === null ? '' : `${level.value}\u00a0${level.unit}`;
+
 export function Presumed({ presumption }: { readonly presumption: PresumptionFinding }) {
-  const { presumedTextKey, becauseTaskIds, sources, interimProtections, leastApf } = presumption;
+  const { presumedTextKey, presumedAbove, presumedUpTo, becauseTaskIds, sources, interimProtections, leastApf } =
+    presumption;
   const tasks = becauseTaskIds.map((id) => taskById(id)?.en ?? id);
   const cited = sources.find(isCitable);
   return (
     <section className={styles.presumed}>
-      <p className={styles.strong}>{words.presumed[presumedTextKey]}</p>
+      <p className={styles.strong}>{words.presumed[presumedTextKey](limit(presumedAbove), limit(presumedUpTo))}</p>
       <p>{words.because(formatList(tasks))}</p>
       <p className={styles.source}>
         {cited ? words.paragraph(cited.title, cited.section ?? '') : ''}
