@@ -13,6 +13,7 @@ import { errorOfConsecutive, lowerConfidence, saeFromVariation, shareOfLimit, up
 import { sampledVolume } from './sampledVolume.ts';
 import { dayBound, sampleShareOfTwa } from './sampleShareOfTwa.ts';
 import { stationPressure } from './stationPressure.ts';
+import { stillShown } from './stillShown.ts';
 import { allowableAverage, averageToReach, hoursWorked, shiftAverage, twa8 } from './twa.ts';
 import { wornTime } from './wornTime.ts';
 
@@ -36,6 +37,7 @@ const all: readonly ListedFormula[] = [
   sampledVolume,
   blankCorrectedMass,
   concentration,
+  stillShown,
   volumeNeeded,
   twa8,
   shiftAverage,

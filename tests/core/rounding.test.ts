@@ -26,6 +26,13 @@ describe('a figure shown never contradicts its verdict', () => {
     expect(displayRounded(value, limits, digits)).toBe(shown);
   });
 
+  test('bounds are rounded outwards, and still stay on their side of a limit', () => {
+    expect(displayRounded(20.88, [], 3, 'down')).toBe('20.8');
+    expect(displayRounded(20.81, [], 3, 'up')).toBe('20.9');
+    expect(displayRounded(29.95, [30, 50], 3, 'up')).toBe('29.95');
+    expect(displayRounded(30.04, [30, 50], 3, 'down')).toBe('30.04');
+  });
+
   test('what is shown lies where the value lies, near 30 and 50', () => {
     const near = fc.record({
       limit: fc.constantFrom(30, 50),
