@@ -8,33 +8,125 @@ export type PageState = 'empty' | 'filled' | 'error' | 'running';
 
 export interface Route {
   readonly path: string;
-  /** Folder and file under src/screens (or src/app), without the ending. */
+  /** The component that the module exports: the name of its file. */
   readonly screen: string;
+  /** Loads it when it is first needed. Every one of them is in the cache from the first visit on. */
+  readonly load: () => Promise<object>;
   readonly states: readonly PageState[];
   /** Shown also while no book is open: first start, restore, reading matter. */
   readonly withoutBook?: boolean;
 }
 
 export const routeTable: readonly Route[] = [
-  { path: '/', screen: 'today/Today', states: ['empty', 'filled', 'running'] },
-  { path: '/start', screen: 'start/Start', states: ['empty', 'error'], withoutBook: true },
-  { path: '/who', screen: 'start/Who', states: ['filled', 'error'] },
-  { path: '/shift/:shiftId', screen: 'shift/Shift', states: ['empty', 'filled', 'running'] },
-  { path: '/shift/:shiftId/flow', screen: 'flow/FlowCheck', states: ['empty', 'error'] },
-  { path: '/shift/:shiftId/fit', screen: 'fitting/Fit', states: ['empty', 'error'] },
-  { path: '/shift/:shiftId/blank', screen: 'shift/Blank', states: ['empty', 'error'] },
-  { path: '/shift/:shiftId/conditions', screen: 'shift/Conditions', states: ['empty', 'filled'] },
-  { path: '/worker/:sampleId', screen: 'fitting/WorkerPage', states: ['empty', 'error'] },
-  { path: '/sample/:sampleId', screen: 'sampling/Sample', states: ['filled', 'running'] },
-  { path: '/sample/:sampleId/after', screen: 'sampling/After', states: ['filled', 'error'] },
-  { path: '/samples', screen: 'samples/Samples', states: ['empty', 'filled'] },
-  { path: '/results', screen: 'results/Results', states: ['empty', 'filled', 'error'] },
-  { path: '/day/:workdayId', screen: 'exposure/Day', states: ['empty', 'filled', 'error'] },
+  {
+    path: '/',
+    screen: 'Today',
+    load: () => import('#screens/today/Today.tsx'),
+    states: ['empty', 'filled', 'running'],
+  },
+  {
+    path: '/start',
+    screen: 'Start',
+    load: () => import('#screens/start/Start.tsx'),
+    states: ['empty', 'error'],
+    withoutBook: true,
+  },
+  { path: '/who', screen: 'Who', load: () => import('#screens/start/Who.tsx'), states: ['filled', 'error'] },
+  {
+    path: '/shift/:shiftId',
+    screen: 'Shift',
+    load: () => import('#screens/shift/Shift.tsx'),
+    states: ['empty', 'filled', 'running'],
+  },
+  {
+    path: '/shift/:shiftId/flow',
+    screen: 'FlowCheck',
+    load: () => import('#screens/flow/FlowCheck.tsx'),
+    states: ['empty', 'error'],
+  },
+  {
+    path: '/shift/:shiftId/fit',
+    screen: 'Fit',
+    load: () => import('#screens/fitting/Fit.tsx'),
+    states: ['empty', 'error'],
+  },
+  {
+    path: '/shift/:shiftId/blank',
+    screen: 'Blank',
+    load: () => import('#screens/shift/Blank.tsx'),
+    states: ['empty', 'error'],
+  },
+  {
+    path: '/shift/:shiftId/conditions',
+    screen: 'Conditions',
+    load: () => import('#screens/shift/Conditions.tsx'),
+    states: ['empty', 'filled'],
+  },
+  {
+    path: '/worker/:sampleId',
+    screen: 'WorkerPage',
+    load: () => import('#screens/fitting/WorkerPage.tsx'),
+    states: ['empty', 'error'],
+  },
+  {
+    path: '/sample/:sampleId',
+    screen: 'Sample',
+    load: () => import('#screens/sampling/Sample.tsx'),
+    states: ['filled', 'running'],
+  },
+  {
+    path: '/sample/:sampleId/after',
+    screen: 'After',
+    load: () => import('#screens/sampling/After.tsx'),
+    states: ['filled', 'error'],
+  },
+  {
+    path: '/samples',
+    screen: 'Samples',
+    load: () => import('#screens/samples/Samples.tsx'),
+    states: ['empty', 'filled'],
+  },
+  {
+    path: '/results',
+    screen: 'Results',
+    load: () => import('#screens/results/Results.tsx'),
+    states: ['empty', 'filled', 'error'],
+  },
+  {
+    path: '/day/:workdayId',
+    screen: 'Day',
+    load: () => import('#screens/exposure/Day.tsx'),
+    states: ['empty', 'filled', 'error'],
+  },
   { path: '/boxes', screen: 'box/Boxes', states: ['empty', 'filled'] },
   { path: '/box/:boxId', screen: 'box/Box', states: ['filled', 'error'] },
-  { path: '/keep', screen: 'keep/Keep', states: ['filled', 'error'], withoutBook: true },
-  { path: '/lists', screen: 'lists/Lists', states: ['empty', 'filled'] },
-  { path: '/checked', screen: 'checked/Checked', states: ['filled'], withoutBook: true },
-  { path: '/about', screen: 'checked/About', states: ['filled'], withoutBook: true },
-  { path: '/gallery', screen: 'gallery/Gallery', states: ['filled'], withoutBook: true },
+  {
+    path: '/keep',
+    screen: 'Keep',
+    load: () => import('#screens/keep/Keep.tsx'),
+    states: ['filled', 'error'],
+    withoutBook: true,
+  },
+  { path: '/lists', screen: 'Lists', load: () => import('#screens/lists/Lists.tsx'), states: ['empty', 'filled'] },
+  {
+    path: '/checked',
+    screen: 'Checked',
+    load: () => import('#screens/checked/Checked.tsx'),
+    states: ['filled'],
+    withoutBook: true,
+  },
+  {
+    path: '/about',
+    screen: 'About',
+    load: () => import('#screens/checked/About.tsx'),
+    states: ['filled'],
+    withoutBook: true,
+  },
+  {
+    path: '/gallery',
+    screen: 'Gallery',
+    load: () => import('./gallery/Gallery.tsx'),
+    states: ['filled'],
+    withoutBook: true,
+  },
 ];
