@@ -59,6 +59,7 @@ export const en = {
     aboveTenPel: (above: string) => `Presumed until measured: above ${above} of lead in the air.`,
     aboveFiftyPel: (above: string) => `Presumed until measured: above ${above} of lead in the air.`,
   } satisfies Record<PresumedKey, (above: string, upTo: string) => string>,
+  leadTaken: 'Nobody has written down that this paint was tested, so lead in it is taken for granted.',
   because: (tasks: string) => `Because of: ${tasks}`,
   paragraph: (title: string, section: string) => `${title}, ${section}.`,
   ownReading: 'This is our own reading of the list; check the current text.',

@@ -131,7 +131,7 @@ describe('the pump of one worker', () => {
     const user = visit(`/sample/${one.sampleId}`);
     await user.click(await line(/^Change the cassette/));
     await user.click(await button('Old one off, prepare the new one'));
-    await heading('Ada Quill, this is your pump');
+    await heading('The cassette for Ada Quill is prepared.');
     expect((await lastFact('pumpStopped.v1'))?.body.sampleId).toBe(one.sampleId);
     expect((await lastFact('samplePrepared.v1'))?.body).toMatchObject({
       follows: one.sampleId,

@@ -12,13 +12,22 @@ const limit = (level: PresumptionFinding['presumedAbove']): string =>
   level === null ? '' : `${level.value}\u00a0${level.unit}`;
 
 export function Presumed({ presumption }: { readonly presumption: PresumptionFinding }) {
-  const { presumedTextKey, presumedAbove, presumedUpTo, becauseTaskIds, sources, interimProtections, leastApf } =
-    presumption;
+  const {
+    presumedTextKey,
+    presumedAbove,
+    presumedUpTo,
+    becauseTaskIds,
+    sources,
+    interimProtections,
+    leastApf,
+    leadTakenAsPresent,
+  } = presumption;
   const tasks = becauseTaskIds.map((id) => taskById(id)?.en ?? id);
   const cited = sources.find(isCitable);
   return (
     <section className={styles.presumed}>
       <p className={styles.strong}>{words.presumed[presumedTextKey](limit(presumedAbove), limit(presumedUpTo))}</p>
+      {leadTakenAsPresent && <p>{words.leadTaken}</p>}
       <p>{words.because(formatList(tasks))}</p>
       <p className={styles.source}>
         {cited ? words.paragraph(cited.title, cited.section ?? '') : ''}

@@ -15,10 +15,11 @@ import type { Sampling } from './useSampling.ts';
 
 const words = en.deeds.change;
 
-/** The worker's page of the sample that was just prepared. */
-function fittingOf(facts: readonly NewFact[]): string {
+/** Where the number of the new cassette stands, to be written on it before it is fitted. */
+function numberOf(facts: readonly NewFact[]): string {
   const prepared = facts.find((fact) => fact.kind === 'samplePrepared.v1');
-  return prepared === undefined ? '/' : `/worker/${String((prepared.body as { sampleId?: string }).sampleId)}`;
+  if (prepared?.kind !== 'samplePrepared.v1') return '/';
+  return `/shift/${prepared.body.shiftId}/fit?prepared=${prepared.body.sampleId}`;
 }
 
 export function ChangeCassette({ sampling }: { readonly sampling: Sampling }) {
@@ -31,7 +32,7 @@ export function ChangeCassette({ sampling }: { readonly sampling: Sampling }) {
       action={words.action}
       when="tap"
       blank={{ pumpMin: '', lotId: sample.lotId, lot: emptyLot }}
-      next={fittingOf}
+      next={numberOf}
       build={({ pumpMin, lotId, lot }, read, entry) => {
         const shown = read.quantity('pumpMin', words.pumpMin, 'min', pumpMin, pumpMinRange);
         const added = lotId === addingNew ? readLot(read, lot, place.today) : null;

@@ -64,7 +64,6 @@ export function SamplePage({ sampling }: { readonly sampling: Sampling }) {
       }
     >
       <ErrorSummary errors={errors} />
-      <Saved state={writing.state} at={savedAt} />
       {(standing === 'prepared' || standing === 'blank') && (
         <BigNumber label={words.number} digits={sample.sampleNumber} />
       )}
@@ -73,6 +72,7 @@ export function SamplePage({ sampling }: { readonly sampling: Sampling }) {
       {(standing === 'stopped' || (standing === 'void' && sample.sampleKind === 'air')) && (
         <Finished sampling={sampling} />
       )}
+      <Saved state={writing.state} at={savedAt} />
       <WhatNow sampling={sampling} standing={standing} onStop={() => void tap('stop')} />
     </Page>
   );
