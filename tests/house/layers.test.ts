@@ -21,7 +21,7 @@ async function violations(paths: string[], baseDir?: string): Promise<ICruiseRes
 describe('layers', () => {
   let result: ICruiseResult;
   beforeAll(async () => {
-    result = await violations(['src', 'shared']);
+    result = await violations(['src', 'shared', 'vite.config.ts']);
   }, 60_000);
 
   test('the checker really read the source', () => {
