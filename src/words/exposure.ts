@@ -91,6 +91,7 @@ export const en = {
     from: 'From',
     to: 'To',
     toHint: 'A time before the start means the next day',
+    elsewhere: 'At another site, or for another firm',
     place: 'Where, if not at the site of the shift',
     employer: 'For whom, if not for this firm',
     piece: (n: number) => (n === 1 ? 'First piece of work' : `Piece of work ${n}`),

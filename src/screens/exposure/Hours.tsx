@@ -1,4 +1,5 @@
 /** The hours of work of one worker's day, all pieces of it: typed by supervisor or office from the time sheet. */
+import { useState } from 'react';
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { fieldReader } from '#parts/fieldReader.ts';
@@ -119,7 +120,8 @@ function PieceLines({ at, piece, day, errors, onChange, onRemove }: PieceLinesPr
       )}
     </div>
   );
-  const words2 = (field: 'place' | 'employer') => (
+  const [startOpen] = useState(at > 0 || piece.place !== '' || piece.employer !== '');
+  const whereOrFor = (field: 'place' | 'employer') => (
     <TextField
       name={name(field)}
       label={text[field]}
@@ -135,8 +137,13 @@ function PieceLines({ at, piece, day, errors, onChange, onRemove }: PieceLinesPr
         {time('from')}
         {time('to')}
       </div>
-      {words2('place')}
-      {words2('employer')}
+      <details className={styles.elsewhere} open={startOpen}>
+        <summary>{text.elsewhere}</summary>
+        <div>
+          {whereOrFor('place')}
+          {whereOrFor('employer')}
+        </div>
+      </details>
       {onRemove !== undefined && (
         <div>
           <QuietAction onClick={onRemove}>{text.remove}</QuietAction>

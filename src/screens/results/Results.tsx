@@ -84,13 +84,15 @@ export function Results() {
     <Page
       heading={words.heading}
       aside={
-        <Awaiting
-          awaiting={awaiting}
-          boxes={boxes}
-          registers={registers}
-          keyed={new Set(typedRows.map(({ number }) => number.trim()))}
-          onPut={put}
-        />
+        awaiting.length > 0 && (
+          <Awaiting
+            awaiting={awaiting}
+            boxes={boxes}
+            registers={registers}
+            keyed={new Set(typedRows.map(({ number }) => number.trim()))}
+            onPut={put}
+          />
+        )
       }
       action={
         <MainAction busy={busy} type="submit" form="results">
