@@ -4,6 +4,7 @@ import '#parts/tokens.css';
 import '#parts/base.css';
 import { createRoot } from 'react-dom/client';
 import { openBooks } from '#store/opening.ts';
+import { writingHalf } from '#store/write.ts';
 import { App } from './App.tsx';
 import { keepOnDevice } from './updates.ts';
 
@@ -12,3 +13,5 @@ const root = document.getElementById('root');
 if (root === null) throw new Error('index.html has no root');
 createRoot(root).render(<App />);
 keepOnDevice();
+// What writes is fetched while the first page is being read. A failure here is told at the first write instead.
+window.addEventListener('load', () => setTimeout(() => void writingHalf().catch(() => undefined), 300), { once: true });

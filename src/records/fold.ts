@@ -1,5 +1,6 @@
 /**
- * Facts -> one record. Pure, and independent of the order in which facts arrived: they are sorted here, by recorded and then id.
+ * Facts -> one record. Pure, and independent of the order in which facts arrived: they are sorted here, by recorded and then id. A change in any case raises
+ * edition.ts.
  * Unknown facts may be among them; those that must be understood make the record doubtful.
  */
 import type { AnyRecord, RecordBase } from './book.ts';
@@ -14,9 +15,6 @@ import { foldRegister, isRegisterKind } from './registers.ts';
 import { foldSample } from './sample.ts';
 import { foldShift } from './shift.ts';
 import { foldWorkday } from './workday.ts';
-
-/** Change when any fold case changes: derived records of another edition are dropped and rebuilt. */
-export const foldEdition = 1;
 
 type Ordered = Pick<Envelope, 'id' | 'recorded'>;
 const inOrder = (a: Ordered, b: Ordered): number =>

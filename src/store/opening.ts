@@ -1,19 +1,17 @@
-/** Opening a book, making one, and what to say when it is gone, newer or held up. */
-import { keyOf } from '#records/common.ts';
-import { type Appended, append } from './append.ts';
-import { lastSeenAt, lookAtClock } from './clock.ts';
-import type { BookDatabase, Which } from './database.ts';
-import { deviceZone, happenedNow, newId } from './device.ts';
+/** Opening a book, making one, and what to say when it is gone, newer or held up. What writes and rebuilds is loaded when needed. */
+import { lookAtClock } from './clock.ts';
+import type { Which } from './database.ts';
+import { newId } from './device.ts';
 import { flushDrafts } from './drafts.ts';
+import { derivedIsCurrent } from './edition.ts';
 import { storageFailure } from './failures.ts';
 import { heldMark, lastOpened, setDerivedComplete, setLastOpened } from './marks.ts';
 import { hold, opened } from './openDatabase.ts';
 import { notePersisted } from './persistence.ts';
-import { derivedEdition, derivedIsCurrent, rebuildSoon } from './rebuild.ts';
 import { openSession, type Session, setBookState } from './session.ts';
 import { watchPage } from './watching.ts';
 import { noteClock, type Written } from './write.ts';
-import { drawWriter, writerFor } from './writer.ts';
+import { writerFor } from './writer.ts';
 
 async function openOne(which: Which): Promise<void> {
   const db = await opened(which);
@@ -28,7 +26,7 @@ async function openOne(which: Which): Promise<void> {
   const current = await derivedIsCurrent(db);
   if (!current) setDerivedComplete(which, false);
   hold(session, (unreadable?.value as string[] | undefined) ?? []);
-  if (!current) rebuildSoon(session);
+  if (!current) (await import('./rebuild.ts')).rebuildSoon(session);
   await noteClock(session);
   void notePersisted(session);
 }
@@ -65,52 +63,11 @@ export async function closeBook(): Promise<void> {
   setBookState({ kind: 'opening' }, null);
 }
 
-/** Everything of a new book in one transaction: its id, its writer, its first fact. */
-const begin = (db: BookDatabase, which: Which, bookId: string, firmName: string) =>
-  db.transaction('rw', [db.journal, db.records, db.drafts, db.files, db.meta], async () => {
-    if ((await db.meta.get('bookId')) !== undefined) return null;
-    for (const table of [db.journal, db.records, db.files, db.meta]) await table.clear();
-    await db.meta.bulkPut([
-      { key: 'bookId', value: bookId },
-      { key: 'derived', value: derivedEdition },
-    ]);
-    const session: Session = { which, db, bookId, ...(await drawWriter(db, [])) };
-    const opening = {
-      kind: 'bookOpened.v1',
-      about: [keyOf('book', bookId)],
-      happened: happenedNow(deviceZone()),
-      by: null,
-      why: null,
-      body: { bookId, firmName, practice: which === 'practice' },
-    } as const;
-    const outcome = await append(session, [opening], { lastSeenAt: lastSeenAt(), tried: [] });
-    if (outcome.kind !== 'written') throw new Refused(outcome);
-    return { session, outcome };
-  });
-
-/** Carries a refusal out of the transaction, so that nothing of it stays. */
-class Refused extends Error {
-  readonly outcome: Exclude<Appended, { kind: 'written' }>;
-  constructor(outcome: Exclude<Appended, { kind: 'written' }>) {
-    super(outcome.kind);
-    this.name = 'Refused';
-    this.outcome = outcome;
-  }
-}
-
-function notBegun(error: unknown): Written {
-  if (error instanceof Refused) {
-    return error.outcome.kind === 'refused' ? error.outcome : { kind: 'failed', why: 'evicted' };
-  }
-  const why = storageFailure(error);
-  if (why === null) throw error;
-  return { kind: 'failed', why };
-}
-
 /** A new book in an empty database, with its own writer. `failed: unknown` when that database already holds one. */
 export async function newBook({ firmName, practice }: { firmName: string; practice: boolean }): Promise<Written> {
   const which: Which = practice ? 'practice' : 'book';
   await closeBook();
+  const { begin, notBegun } = await import('./beginning.ts');
   try {
     const db = await opened(which);
     if (typeof db === 'string') {

@@ -1,18 +1,12 @@
 /** Derived rows from the journal, in chunks, when the fold's edition changed, after a large take-in, or after they were given up. */
-import { foldEdition } from '#records/fold.ts';
 import type { BookDatabase } from './database.ts';
+import { derivedEdition } from './edition.ts';
 import { storageFailure } from './failures.ts';
 import { derivedRow, isReadable } from './folding.ts';
 import { setDerivedComplete } from './marks.ts';
-import { rowsEdition } from './rows.ts';
 import { bookState, openSession, type Session, setBookState } from './session.ts';
 
 const chunkKeys = 200;
-export const derivedEdition = `${foldEdition}.${rowsEdition}`;
-
-/** Are the derived rows whole, and of this edition? */
-export const derivedIsCurrent = async (db: BookDatabase): Promise<boolean> =>
-  (await db.meta.get('derived'))?.value === derivedEdition;
 
 interface Survey {
   readonly keys: readonly string[];

@@ -1,10 +1,7 @@
-/** From a folded record to its derived row: how it sorts, and which questions find it. Pure. */
+/** From a folded record to its derived row: how it sorts, and which questions find it. Pure. A change here raises edition.ts. */
 import type { AnyRecord, BoxRecord, FlowCheckRecord, SampleRecord, ShiftRecord, WorkdayRecord } from '#records/book.ts';
 import { type RecordKind, recordKinds } from '#records/common.ts';
 import type { DerivedRow } from './database.ts';
-
-/** Change when links or sort keys change: derived tables of another edition are dropped and rebuilt. */
-export const rowsEdition = 1;
 
 const isKind = (kind: string): kind is RecordKind => (recordKinds as readonly string[]).includes(kind);
 

@@ -6,15 +6,13 @@
 import { sequenceOf } from '#records/chain.ts';
 import type { Caution, Refusal } from '#records/decide/refusal.ts';
 import type { NewFact } from '#records/fact.ts';
-import { type Appended, type AppendOptions, append } from './append.ts';
-import { lastSeenAt, lookAtClock } from './clock.ts';
-import { clockNoticed, clockNotices } from './clockWatch.ts';
+import type { Appended, AppendOptions } from './append.ts';
+import { clockWentBack, lastSeenAt, lookAtClock } from './clock.ts';
 import type { FileRow, JournalRow } from './database.ts';
 import { draftKeyOf, flushDraft, forgetDraft, holdDraft } from './drafts.ts';
 import { storageFailure } from './failures.ts';
 import { setDerivedComplete, setHeldMark } from './marks.ts';
 import { askToPersistAfterSample } from './persistence.ts';
-import { rebuildSoon } from './rebuild.ts';
 import { reopen } from './reopening.ts';
 import { bookState, openSession, type Session, setBookState } from './session.ts';
 
@@ -47,6 +45,12 @@ const whyNotOpen = (): FailedWhy => {
   return kind === 'evicted' ? 'evicted' : kind === 'newerVersion' ? 'newer' : 'lost';
 };
 
+/**
+ * Schemas, decisions and folds: half of the app's script, and no page needs it to be read. Start-up calls this once the first page
+ * stands, so that a tap does not wait for it.
+ */
+export const writingHalf = () => import('./append.ts');
+
 /** One transaction. Resolves after it is complete, strictly: on the disk. */
 async function once(session: Session, wanted: readonly NewFact[], options: AppendOptions): Promise<Written> {
   const { db, which } = session;
@@ -54,6 +58,8 @@ async function once(session: Session, wanted: readonly NewFact[], options: Appen
     setBookState({ kind: 'newerVersion', which }, null);
     return failed('newer');
   }
+  // Loaded before the transaction begins: it would end while something else is awaited.
+  const { append } = await writingHalf();
   const tables = [db.journal, db.records, db.drafts, db.meta, ...(options.files === undefined ? [] : [db.files])];
   // An async function, not one that returns a promise: Dexie keeps the transaction over native awaits only in the former.
   const outcome: Appended = await db.transaction('rw', tables, async () => append(session, wanted, options));
@@ -94,7 +100,7 @@ async function tryTwice(session: Session, wanted: readonly NewFact[], options: A
     } catch (second) {
       return failed(storageFailure(second) ?? why);
     } finally {
-      if (why === 'quota') rebuildSoon(session);
+      if (why === 'quota') (await import('./rebuild.ts')).rebuildSoon(session);
     }
   }
 }
@@ -109,7 +115,9 @@ function remember(session: Session, factIds: readonly string[]): void {
 
 /** Writes a clock that went back on the samples that run. Best effort: what it could not write, the next write tries again. */
 export async function noteClock(session: Session): Promise<void> {
+  if (lastSeenAt() === null || !clockWentBack()) return;
   try {
+    const { clockNoticed, clockNotices } = await import('./clockWatch.ts');
     const notices = await clockNotices(session.db, session.which);
     if (notices.length === 0) return;
     const outcome = await tryTwice(session, notices, { tried: [], lastSeenAt: lastSeenAt() });

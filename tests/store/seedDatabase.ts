@@ -1,8 +1,8 @@
 /** Fills a device with a generated book, quickly: rows straight into the tables, as a backup taken in would leave them. */
 import { prefixOf } from '#records/sampleNumber.ts';
 import { BookDatabase, databaseNames } from '#store/database.ts';
+import { derivedEdition } from '#store/edition.ts';
 import { setHeldMark } from '#store/marks.ts';
-import { derivedEdition } from '#store/rebuild.ts';
 import type { GeneratedBook } from './generateBook.ts';
 
 /** `journalOfLastCount`: only so many of the newest facts go into the journal, where a test needs no more. */
