@@ -126,6 +126,9 @@ export function findWorkday(workdayId: string, book: Book): WorkdayFinding {
   const blocksBelow = blocking(reasons);
   const averages = parts.length > 0 ? dayAveragesOf(parts, blocksBelow) : null;
   const { set } = limits;
+  const standings = averages
+    ? [standingAt(set.actionLevel, 'actionLevel', set.id, averages), standingAt(set.pel, 'pel', set.id, averages)]
+    : [];
   return {
     workdayId,
     workerId: day.workerId,
@@ -138,9 +141,11 @@ export function findWorkday(workdayId: string, book: Book): WorkdayFinding {
     twa8: averages?.twa8 ?? null,
     protectiveTwa8: averages?.protective ?? null,
     ...shift,
-    standings: averages
-      ? [standingAt(set.actionLevel, 'actionLevel', set.id, averages), standingAt(set.pel, 'pel', set.id, averages)]
-      : [],
+    shiftComparison: heldBack(
+      shift.shiftComparison,
+      standings.find(({ which }) => which === 'pel'),
+    ),
+    standings,
     regular: day.regular?.regular ?? null,
     stateCode,
     limits,
@@ -148,6 +153,18 @@ export function findWorkday(workdayId: string, book: Book): WorkdayFinding {
     reasons,
     blocksBelow,
     because: [...day.factIds, ...samples.flatMap(({ because }) => because)],
+  };
+}
+
+/** What keeps *below* from being said at the PEL keeps it from being said of the average over the shift. */
+function heldBack(comparison: Comparison | null, pel: DayStanding | undefined): Comparison | null {
+  if (!comparison || !pel || pel.why.length === 0) return comparison;
+  const { standing, crossed, atOrAbove } = comparison;
+  return {
+    ...comparison,
+    standing: standing === 'below' ? 'unresolved' : standing,
+    crossed: crossed === 'no' ? 'unresolved' : crossed,
+    atOrAbove: atOrAbove === 'no' ? 'unresolved' : atOrAbove,
   };
 }
 
