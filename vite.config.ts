@@ -16,10 +16,6 @@ export default defineConfig({
     target: 'es2022',
     sourcemap: true,
     assetsInlineLimit: 0,
-    // zod asks whether it may compile as soon as a schema is made: the answer must stand in the same file as zod, before any schema.
-    rolldownOptions: {
-      output: { codeSplitting: { groups: [{ name: 'zod', test: /node_modules[\\/]zod|src[\\/]app[\\/]jitless/ }] } },
-    },
   },
   preview: { host, port, strictPort: true },
   plugins: [

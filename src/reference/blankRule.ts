@@ -1,18 +1,14 @@
-/** How many field blanks go with a set of samples. */
-import { z } from 'zod';
+/**
+ * How many field blanks go with a set of samples. The first page of the day reads it, so it is read without the schema library; that the
+ * file is of its shape is held by tests/reference.
+ */
 import blankFile from '#shared/blanks/fieldBlanks.json';
-import { period } from './dated.ts';
-import { quantity, readOnce, source } from './source.ts';
+import type { BlankRule } from './blankRuleFile.ts';
+import { withSources } from './namedSources.ts';
 
-export const blankRuleFile = z.strictObject({
-  effective: period,
-  least: quantity(''),
-  share: quantity('%').describe('Of the samples, rounded up'),
-  openForSeconds: z.strictObject({ text: z.string(), source }),
-  positions: z.array(z.strictObject({ key: z.string(), says: z.string(), source })).min(2),
-});
-export type BlankRule = z.infer<typeof blankRuleFile>;
+let held: BlankRule | undefined;
 
-const read = readOnce(blankRuleFile, blankFile);
-
-export const blankRule = (): BlankRule => read();
+export function blankRule(): BlankRule {
+  held ??= withSources(blankFile) as BlankRule;
+  return held;
+}

@@ -1,6 +1,7 @@
 /** Where a value of shared/ comes from, and how it was read. Only READ and READ-2 may be shown as a citation. */
 import { z } from 'zod';
 import { isDay } from '#core/calendar.ts';
+import { withSources } from './namedSources.ts';
 
 export const day = z.string().refine(isDay, 'not a day of the calendar');
 export const readingMark = z.enum(['READ', 'READ-2', 'DERIVED', 'MEMORY']);
@@ -36,27 +37,6 @@ export const range = <U extends string>(unit: U) =>
   z
     .strictObject({ low: z.number().nullable(), high: z.number().nullable(), unit: z.literal(unit), source })
     .refine((r) => r.low === null || r.high === null || r.low <= r.high, 'the low end is above the high end');
-
-/**
- * A file of shared/ names each source once, in `sources`, and its values name the source by key. Gives the same data with every
- * key replaced by the source itself; an unknown key throws.
- */
-export function withSources(file: object): unknown {
-  const { sources, ...rest } = file as { sources?: Record<string, unknown> };
-  return putSources(rest, sources ?? {});
-}
-
-function putSources(value: unknown, sources: Record<string, unknown>): unknown {
-  if (Array.isArray(value)) return value.map((one) => putSources(one, sources));
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(
-    Object.entries(value).map(([key, inner]) => {
-      if (key !== 'source' || typeof inner !== 'string') return [key, putSources(inner, sources)];
-      if (!(inner in sources)) throw new Error(`no source named ${inner}`);
-      return [key, sources[inner]];
-    }),
-  );
-}
 
 /** Reads a file of shared/ through its schema, once, when it is first asked for. */
 export function readOnce<T>(schema: z.ZodType<T>, file: object): () => T {

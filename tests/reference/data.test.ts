@@ -3,14 +3,15 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
-import { blankRuleFile } from '#reference/blankRule.ts';
+import { blankRuleFile } from '#reference/blankRuleFile.ts';
 import { commonPracticeFile, examplesFile } from '#reference/examples.ts';
 import { flowToleranceFile } from '#reference/flowTolerance.ts';
 import { limitSetFile } from '#reference/limitSet.ts';
 import { methodFile } from '#reference/methods.ts';
+import { withSources } from '#reference/namedSources.ts';
 import { presumedTiersFile } from '#reference/presumption.ts';
 import { respiratorsFile } from '#reference/respirators.ts';
-import { source, withSources } from '#reference/source.ts';
+import { source } from '#reference/source.ts';
 import { statesFile } from '#reference/states.ts';
 import { everydayTasksFile } from '#reference/tasks.ts';
 

@@ -2,7 +2,7 @@
  * The supervisor's first look, phone in hand, before the work area or after it. What is due stands on top, one sentence a worker, and the
  * first of it is the main action. Without a shift today, opening one is. Afterwards the next step is one tap away.
  */
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { dayOf } from '#core/calendar.ts';
 import { findDue } from '#findings/due.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
@@ -20,8 +20,10 @@ import { formatDay } from '#words/quantity.ts';
 import { en as words } from '#words/today.ts';
 import { type DueLine, dueLine } from './dueLine.ts';
 import { Earlier } from './Earlier.tsx';
-import { OpenShift } from './OpenShift.tsx';
 import { ShiftsToday } from './ShiftsToday.tsx';
+
+/** A form is not in the way of what is due: it comes when a shift is to be opened. */
+const OpenShift = lazy(async () => ({ default: (await import('./OpenShift.tsx')).OpenShift }));
 
 const renewEveryMs = 20_000;
 
@@ -37,13 +39,15 @@ export function Today() {
   const shifts = [...sheet.book.shifts.values()].filter((shift) => shift.workOn >= today);
   if (shifts.length === 0 || opening)
     return (
-      <OpenShift
-        today={today}
-        taken={shifts.map((shift) => shift.siteId)}
-        before={<WhoHolds meta={meta} />}
-        aside={<Earlier sheet={sheet} boxes={boxes ?? []} today={today} now={now} />}
-        onCancel={shifts.length === 0 ? undefined : () => setOpening(false)}
-      />
+      <Suspense fallback={<Page heading={formatDay(today, 'en', 'weekday')} />}>
+        <OpenShift
+          today={today}
+          taken={shifts.map((shift) => shift.siteId)}
+          before={<WhoHolds meta={meta} />}
+          aside={<Earlier sheet={sheet} boxes={boxes ?? []} today={today} now={now} />}
+          onCancel={shifts.length === 0 ? undefined : () => setOpening(false)}
+        />
+      </Suspense>
     );
   const lines = dueLines(sheet, boxes, now, meta);
   const first = lines[0];
