@@ -1,4 +1,5 @@
 /** The figures of the day, large: the 8-hour average first; of a long day also the average over the shift and what it may reach. */
+import type { Answer } from '#core/comparison.ts';
 import type { Term } from '#core/formula.ts';
 import type { WorkdayFinding } from '#findings/workday.ts';
 import { Figure } from '#parts/Figure.tsx';
@@ -16,48 +17,59 @@ interface DayFiguresProps {
   readonly withWorkings: boolean;
 }
 
+const workingOf = (term: Term, withWorkings: boolean) => (withWorkings ? <WorkingView working={term} /> : undefined);
+
 export function DayFigures({ finding, withWorkings }: DayFiguresProps) {
-  const { twa8, shiftAverage, allowableAverage } = finding;
-  const working = (term: Term) => (withWorkings ? <WorkingView working={term} /> : undefined);
+  const { twa8 } = finding;
   if (twa8 === null)
     return (
-      <div>
-        <p>
-          <StandingMark standing="waiting">{words.twa8Unknown}</StandingMark>
-        </p>
-      </div>
+      <p>
+        <StandingMark standing="waiting">{words.twa8Unknown}</StandingMark>
+      </p>
     );
   return (
-    <div className={styles.figures}>
-      <Figure
-        label={words.twa8}
-        value={formatEstimateNumber(twa8.estimate, twa8.unit, { against: limitsOf(finding) })}
-        unit={twa8.unit}
-      >
-        {working(twa8)}
-      </Figure>
-      {shiftAverage !== null && allowableAverage !== null && (
-        <>
-          <Figure
-            label={words.shiftAverage}
-            value={formatEstimateNumber(shiftAverage.estimate, shiftAverage.unit, {
-              against: allowableAverage.estimate.kind === 'exact' ? [allowableAverage.estimate.value] : [],
-            })}
-            unit={shiftAverage.unit}
-          >
-            {working(shiftAverage)}
-          </Figure>
-          <Figure
-            label={words.allowable}
-            value={formatEstimateNumber(allowableAverage.estimate, allowableAverage.unit)}
-            unit={allowableAverage.unit}
-          >
-            {working(allowableAverage)}
-          </Figure>
-        </>
-      )}
-    </div>
+    <Figure
+      label={words.twa8}
+      value={formatEstimateNumber(twa8.estimate, twa8.unit, { against: limitsOf(finding) })}
+      unit={twa8.unit}
+    >
+      {workingOf(twa8, withWorkings)}
+    </Figure>
   );
+}
+
+/** Of a day longer than eight hours: the average over the shift, what it may reach, and where it stands to that. */
+export function ShiftFigures({ finding, withWorkings }: DayFiguresProps) {
+  const { shiftAverage, allowableAverage, shiftComparison } = finding;
+  if (shiftAverage === null || allowableAverage === null) return null;
+  const allowable = allowableAverage.estimate;
+  const against = allowable.kind === 'exact' ? [allowable.value] : [];
+  return (
+    <section className={styles.figures}>
+      <h2>{words.longDay}</h2>
+      <Figure
+        label={words.shiftAverage}
+        value={formatEstimateNumber(shiftAverage.estimate, shiftAverage.unit, { against })}
+        unit={shiftAverage.unit}
+        note={shiftComparison === null ? undefined : <ShiftStanding crossed={shiftComparison.crossed} />}
+      >
+        {workingOf(shiftAverage, withWorkings)}
+      </Figure>
+      <Figure
+        label={words.allowable}
+        value={formatEstimateNumber(allowable, allowableAverage.unit)}
+        unit={allowableAverage.unit}
+      >
+        {workingOf(allowableAverage, withWorkings)}
+      </Figure>
+    </section>
+  );
+}
+
+function ShiftStanding({ crossed }: { readonly crossed: Answer }) {
+  const mark = { yes: 'above', no: 'below', unresolved: 'unresolved' } as const;
+  const text = { yes: words.shiftAbove, no: words.shiftNotAbove, unresolved: words.shiftUnresolved };
+  return <StandingMark standing={mark[crossed]}>{text[crossed]}</StandingMark>;
 }
 
 /** The same figures opened, one below the other: the second column. */

@@ -5,7 +5,7 @@ import { Page } from '#parts/Page.tsx';
 import { en as words } from '#words/exposure.ts';
 import { Cautions } from './Cautions.tsx';
 import type { Part } from './Day.tsx';
-import { DayFigures, DayWorkings } from './DayFigures.tsx';
+import { DayFigures, DayWorkings, ShiftFigures } from './DayFigures.tsx';
 import type { DayOn } from './dayOn.ts';
 import { Minutes } from './Minutes.tsx';
 import { Reasons } from './Reasons.tsx';
@@ -39,6 +39,7 @@ export function DayPage({ day, heading, over, onPart }: DayPageProps) {
     >
       <DayFigures finding={finding} withWorkings={!wide} />
       <Standings finding={finding} />
+      <ShiftFigures finding={finding} withWorkings={!wide} />
       <Reasons finding={finding} />
       <Minutes day={day} onSay={onPart} />
       <Said day={day} onPart={onPart} />

@@ -97,6 +97,7 @@ export function ExplainMinutes({ day, over, onDone, segment }: DayFormProps & { 
         <TimeField
           name="from"
           label={text.from}
+          hint={words.hours.fromHint}
           value={value.from}
           onChange={(typed) => set({ ...value, from: typed })}
           error={errorOf(form.errors, 'from')}
@@ -104,6 +105,7 @@ export function ExplainMinutes({ day, over, onDone, segment }: DayFormProps & { 
         <TimeField
           name="to"
           label={text.to}
+          hint={words.hours.fromHint}
           value={value.to}
           onChange={(typed) => set({ ...value, to: typed })}
           error={errorOf(form.errors, 'to')}

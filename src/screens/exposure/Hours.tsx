@@ -100,7 +100,7 @@ function PieceLines({ at, piece, day, errors, onChange, onRemove }: PieceLinesPr
       <TimeField
         name={name(end)}
         label={text[end]}
-        hint={end === 'to' ? text.toHint : undefined}
+        hint={end === 'to' ? text.toHint : text.fromHint}
         value={piece[end]}
         onChange={(typed) => onChange({ ...piece, [end]: typed, [`${end}Which`]: null })}
         error={errorOf(errors, name(end))}

@@ -23,7 +23,6 @@ export function Standings({ finding }: { readonly finding: WorkdayFinding }) {
       {finding.standings.map((standing) => (
         <One key={`${standing.limitSetId} ${standing.which}`} standing={standing} finding={finding} />
       ))}
-      <Shift finding={finding} />
     </section>
   );
 }
@@ -46,18 +45,5 @@ function One({ standing, finding }: { readonly standing: DayStanding; readonly f
         <p>{words.unknownWouldReach(formatEstimate(unknownWouldReach.estimate, unknownWouldReach.unit), which)}</p>
       )}
     </div>
-  );
-}
-
-/** Of a day longer than eight hours: the shift's average against what it may reach. */
-function Shift({ finding: { shiftComparison } }: { readonly finding: WorkdayFinding }) {
-  if (shiftComparison === null) return null;
-  const { crossed } = shiftComparison;
-  const mark = crossed === 'yes' ? 'above' : crossed === 'no' ? 'below' : 'unresolved';
-  const text = crossed === 'yes' ? words.shiftAbove : crossed === 'no' ? words.shiftNotAbove : words.shiftUnresolved;
-  return (
-    <p className={styles.standing}>
-      <StandingMark standing={mark}>{text}</StandingMark>
-    </p>
   );
 }

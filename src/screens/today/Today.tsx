@@ -32,7 +32,7 @@ export function Today() {
   const today = dayOf(now, deviceZone());
   const sheet = useRunSheet(today);
   const meta = useBookMeta();
-  const boxes = useBoxes();
+  const [boxes, setBoxes] = useState<readonly BoxRecord[] | undefined>(undefined);
   const [opening, setOpening] = useState(false);
   if (sheet === undefined || meta === undefined) return <Page heading={formatDay(today, 'en', 'weekday')} />;
 
@@ -43,7 +43,12 @@ export function Today() {
         <OpenShift
           today={today}
           taken={shifts.map((shift) => shift.siteId)}
-          before={<WhoHolds meta={meta} />}
+          before={
+            <>
+              <WhoHolds meta={meta} />
+              <ReadBoxes onBoxes={setBoxes} />
+            </>
+          }
           aside={<Earlier sheet={sheet} boxes={boxes ?? []} today={today} now={now} />}
           onCancel={shifts.length === 0 ? undefined : () => setOpening(false)}
         />
@@ -66,6 +71,7 @@ export function Today() {
       aside={<Earlier sheet={sheet} boxes={boxes ?? []} today={today} now={now} />}
     >
       <WhoHolds meta={meta} />
+      <ReadBoxes onBoxes={setBoxes} />
       <Lines heading={words.whatIsDue} whenEmpty={words.nothingDue}>
         {lines.map((line) => (
           <Line key={line.key} to={line.to} end={timeOf(line)}>
@@ -79,6 +85,15 @@ export function Today() {
       </div>
     </Page>
   );
+}
+
+/** Boxes are read once the page is there: what is due on the workers does not wait for them. Shows nothing itself. */
+function ReadBoxes({ onBoxes }: { readonly onBoxes: (boxes: readonly BoxRecord[]) => void }) {
+  const boxes = useBoxes();
+  useEffect(() => {
+    if (boxes !== undefined) onBoxes(boxes);
+  }, [boxes, onBoxes]);
+  return null;
 }
 
 const timeOf = ({ time, overdue }: DueLine): string | undefined =>
