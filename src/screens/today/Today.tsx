@@ -2,7 +2,7 @@
  * The supervisor's first look, phone in hand, before the work area or after it. What is due stands on top, one sentence a worker, and the
  * first of it is the main action. Without a shift today, opening one is. Afterwards the next step is one tap away.
  */
-import { lazy, Suspense, useState } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
 import { dayOf } from '#core/calendar.ts';
 import { findDue } from '#findings/due.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
