@@ -30,6 +30,7 @@ export const reasonWeights = {
   noFlowBefore: 'doubts',
   noFlowAfter: 'doubts',
   flowBeforeOfOtherDay: 'doubts',
+  flowCheckShared: 'doubts',
   flowChangedSome: 'notes',
   flowChangedMuch: 'doubts',
   flowDecided: 'notes',

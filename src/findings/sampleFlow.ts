@@ -135,6 +135,7 @@ export function sampleFlowOf(
   const checkedOn = checks.before?.shiftId.slice(-10);
   if (checks.before && checkedOn !== undefined && checkedOn !== sample.workOn)
     reasons.push(reason('flowBeforeOfOtherDay', checks.before.factIds, { checkedOn }));
+  for (const check of checks.shared) reasons.push(reason('flowCheckShared', check.factIds));
   reasons.push(...missingReasons(sample, Qb, Qa));
 
   const change = Qb && Qa ? flowChange.of({ Qb, Qa }) : null;

@@ -64,6 +64,8 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   noFlowBefore: () => 'There is no flow before.',
   noFlowAfter: () => 'There is no flow after.',
   flowBeforeOfOtherDay: (p) => `The flow before is of another day (${p.checkedOn}).`,
+  flowCheckShared: () =>
+    'Another cassette was worn between this one and its flow check; the flow was not read in between.',
   flowChangedSome: (p) =>
     `The flow changed by ${pct(p.changePct)}, more than ${pct(p.upToPct)}: the average stands, and the lower flow judges where the two differ.`,
   flowChangedMuch: (p) => `The flow changed by ${pct(p.changePct)}, more than ${pct(p.upToPct)}: no average is formed.`,

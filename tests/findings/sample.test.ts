@@ -110,6 +110,19 @@ describe('which flow checks belong to a sample', () => {
     expect(late.checkAfter).toBeNull();
   });
 
+  it('a cassette change without a check between: the figure stands on shared checks, and below is not said', () => {
+    const samples = [
+      sample('07:00', '11:00', [result(12)]),
+      sample('11:05', '15:00', [result(12)], { id: 'c00000000002', sampleNumber: '120027' }),
+    ];
+    const shared = slice({ checks: checks(2, 2), samples });
+    for (const { id } of samples)
+      expect(findSample(id, shared).blocksBelow.map(({ key }) => key)).toEqual(['flowCheckShared']);
+    const between = check('f00000000003', 'between', '11:02', 2);
+    const own = slice({ checks: [...checks(2, 2), between], samples });
+    for (const { id } of samples) expect(findSample(id, own).blocksBelow).toEqual([]);
+  });
+
   it('nothing in line does not count, and is told', () => {
     const empty = check('f00000000002', 'after', '15:10', 2, { inLine: 'nothing' });
     const found = oneDay([...checks(2, null), empty]);
