@@ -9,7 +9,7 @@ export const en = {
     samples: 'Samples',
     results: 'Results',
     boxes: 'Boxes',
-    keep: 'Backup',
+    keep: 'Kept',
   },
   more: 'Also in this book',
   lists: 'People, places and gear',
