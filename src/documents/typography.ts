@@ -1,11 +1,11 @@
-/** The typography of every paper: the same ink, the same calm sizes as the screen. One place, like the screen's tokens. */
+/** The typography of every paper: the ink, the rules and the accent of the screen (src/parts/tokens.css). One place. */
 export const ink = {
-  text: '#17212b',
-  quiet: '#465361',
-  accent: '#123f52',
-  rule: '#8a949e',
-  faint: '#c9cfd4',
-  example: '#e6e8ea',
+  text: '#1d1b18',
+  quiet: '#4a463f',
+  accent: '#53284f',
+  rule: '#615c53',
+  faint: '#d3cdbf',
+  example: '#ece9e2',
 };
 
 export interface TextStyle {

@@ -16,6 +16,7 @@ export function foldBox({ base, facts }: FoldInput): BoxRecord | null {
   return {
     ...base,
     packed: packed.body,
+    packedFactId: packed.id,
     issues: issues.sort((a, b) => Number(a.revision) - Number(b.revision)),
     handedOver: handedOver && { ...handedOver.body, at: handedOver.happened.at },
     arrivedAt: firstOf(facts, 'boxArrived.v1')?.happened.at ?? null,

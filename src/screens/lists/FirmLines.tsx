@@ -3,8 +3,7 @@ import { Choice } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import { en as gear } from '#words/gear.ts';
-import { en as words } from '#words/lists.ts';
-import type { LaboratoryText, PersonText } from './firmEntries.ts';
+import type { PersonText } from './firmEntries.ts';
 import type { LinesProps } from './registers.ts';
 
 export function PersonLines({ value, onChange, errors }: LinesProps<PersonText>) {
@@ -55,35 +54,5 @@ export function JobLines({ value, onChange, errors }: LinesProps<{ readonly name
       onChange={(name) => onChange({ name })}
       error={errorOf(errors, 'job-name')}
     />
-  );
-}
-
-export function LaboratoryLines({ value, onChange, errors }: LinesProps<LaboratoryText>) {
-  return (
-    <>
-      <TextField
-        name="laboratory-name"
-        label={words.laboratory.name}
-        value={value.name}
-        onChange={(name) => onChange({ ...value, name })}
-        error={errorOf(errors, 'laboratory-name')}
-      />
-      <TextField
-        name="laboratory-address"
-        label={words.laboratory.address}
-        rows={3}
-        value={value.address}
-        onChange={(address) => onChange({ ...value, address })}
-        error={errorOf(errors, 'laboratory-address')}
-      />
-      <TextField
-        name="laboratory-accreditation"
-        label={words.laboratory.accreditation}
-        hint={words.laboratory.accreditationHint}
-        value={value.accreditation}
-        onChange={(accreditation) => onChange({ ...value, accreditation })}
-        error={errorOf(errors, 'laboratory-accreditation')}
-      />
-    </>
   );
 }

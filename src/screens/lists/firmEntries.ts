@@ -1,8 +1,9 @@
 /** People, job classifications and laboratories as entries of the lists. */
+import { emptyLaboratory, LaboratoryLines, type LaboratoryText, readLaboratory } from '#parts/LaboratoryLines.tsx';
 import type { JobClassificationRecord, LaboratoryRecord, PersonRecord } from '#records/book.ts';
 import { en as gear } from '#words/gear.ts';
 import { en as words } from '#words/lists.ts';
-import { JobLines, LaboratoryLines, PersonLines } from './FirmLines.tsx';
+import { JobLines, PersonLines } from './FirmLines.tsx';
 import type { Entry } from './registers.ts';
 
 export interface PersonText {
@@ -54,33 +55,19 @@ export const jobClassification: Entry<{ readonly name: string }, JobClassificati
   Lines: JobLines,
 };
 
-export interface LaboratoryText {
-  readonly name: string;
-  readonly address: string;
-  readonly accreditation: string;
-}
-
-const addressMost = 2000;
-
 export const laboratory: Entry<LaboratoryText, LaboratoryRecord> = {
   added: 'laboratoryAdded.v1',
   idName: 'laboratoryId',
   list: ({ laboratories }) => laboratories.list,
   title: ({ name }) => name,
   detail: ({ accreditation }) => accreditation ?? words.laboratory.accreditationUnknown,
-  empty: () => ({ name: '', address: '', accreditation: '' }),
+  empty: () => emptyLaboratory,
   textOf: ({ name, address, accreditation }) => ({
     name,
     address: address ?? '',
     accreditation: accreditation ?? '',
   }),
-  read: (read, text) => {
-    const { name: nameLabel, address: addressLabel, accreditation: accreditationLabel } = words.laboratory;
-    const name = read.text('laboratory-name', nameLabel, text.name);
-    const address = read.text('laboratory-address', addressLabel, text.address, { ...optional, most: addressMost });
-    const accreditation = read.text('laboratory-accreditation', accreditationLabel, text.accreditation, optional);
-    return name === null ? null : { name, address, accreditation };
-  },
+  read: readLaboratory,
   unasked: {},
   Lines: LaboratoryLines,
 };
