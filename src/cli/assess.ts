@@ -7,12 +7,14 @@ import { findWorkday, type WorkdayFinding } from '#findings/workday.ts';
 import { editions } from '#reference/editions.ts';
 import { en as words } from '#words/assess.ts';
 import { bookOfDays } from './dayBook.ts';
-import { dayFile, type DayFile } from './dayFile.ts';
+import { type DayFile, dayFile } from './dayFile.ts';
 import { workdayIdOf } from './dayIds.ts';
 import { type Refusal, referenceProblems } from './dayReferences.ts';
 import { dayLines } from './dayText.ts';
 
-export type ReadDays = { readonly kind: 'days'; readonly file: DayFile } | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] };
+export type ReadDays =
+  | { readonly kind: 'days'; readonly file: DayFile }
+  | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] };
 
 const pointer = (path: readonly PropertyKey[]): string =>
   path.map((part) => `/${String(part).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
@@ -23,11 +25,17 @@ export function readDays(text: string): ReadDays {
   try {
     json = JSON.parse(text);
   } catch (error) {
-    return { kind: 'refused', refusals: [{ path: '', reason: words.notJson(error instanceof Error ? error.message : '') }] };
+    return {
+      kind: 'refused',
+      refusals: [{ path: '', reason: words.notJson(error instanceof Error ? error.message : '') }],
+    };
   }
   const parsed = dayFile.safeParse(json);
   if (!parsed.success)
-    return { kind: 'refused', refusals: parsed.error.issues.map(({ path, message }) => ({ path: pointer(path), reason: message })) };
+    return {
+      kind: 'refused',
+      refusals: parsed.error.issues.map(({ path, message }) => ({ path: pointer(path), reason: message })),
+    };
   const refusals = referenceProblems(parsed.data);
   return refusals.length > 0 ? { kind: 'refused', refusals } : { kind: 'days', file: parsed.data };
 }
@@ -71,7 +79,8 @@ function run(args: readonly string[]): Ran {
   const files = args.filter((arg) => arg === '-' || !arg.startsWith('--'));
   const unknown = args.filter((arg) => arg.startsWith('--') && arg !== '--json');
   const [file] = files;
-  if (file === undefined || files.length > 1 || unknown.length > 0) return { exit: 2, out: '', err: `${words.usage}\n` };
+  if (file === undefined || files.length > 1 || unknown.length > 0)
+    return { exit: 2, out: '', err: `${words.usage}\n` };
   let text: string;
   try {
     text = readFileSync(file === '-' ? 0 : file, 'utf8');
@@ -81,7 +90,11 @@ function run(args: readonly string[]): Ran {
   try {
     return assess(text, file, args.includes('--json'));
   } catch (error) {
-    return { exit: 1, out: '', err: `${words.bug}\n${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n` };
+    return {
+      exit: 1,
+      out: '',
+      err: `${words.bug}\n${error instanceof Error ? (error.stack ?? error.message) : String(error)}\n`,
+    };
   }
 }
 

@@ -7,9 +7,14 @@ import type { DayFile } from './dayFile.ts';
 import { baseAt, shiftIdOf, utc, workdayIdOf } from './dayIds.ts';
 import { recordOfSample, resultsOf } from './daySample.ts';
 
-const byId = <T extends AnyRecord>(records: readonly T[]): Map<string, T> => new Map(records.map((one) => [one.id, one]));
+const byId = <T extends AnyRecord>(records: readonly T[]): Map<string, T> =>
+  new Map(records.map((one) => [one.id, one]));
 
-function checkRecord(check: DayFile['flowChecks'][number], i: number, shiftOf: (at: string) => string): FlowCheckRecord {
+function checkRecord(
+  check: DayFile['flowChecks'][number],
+  i: number,
+  shiftOf: (at: string) => string,
+): FlowCheckRecord {
   const path = `/flowChecks/${i}`;
   const at = utc(check.at);
   return {
@@ -34,7 +39,9 @@ function workdayRecord(day: DayFile['days'][number], i: number): WorkdayRecord {
   const path = `/days/${i}`;
   const workdayId = workdayIdOf(day.worker, day.workOn);
   const idOf = (number: string | null | undefined): string | null =>
-    number === null || number === undefined ? null : `${path}/samples/${day.samples.findIndex((s) => s.number === number)}`;
+    number === null || number === undefined
+      ? null
+      : `${path}/samples/${day.samples.findIndex((s) => s.number === number)}`;
   return {
     ...baseAt('workday', workdayId, path),
     workerId: day.worker,
@@ -130,7 +137,8 @@ function shiftRecords(file: DayFile): Book['shifts'] {
   file.days.forEach(({ site, workOn }, i) => {
     const id = shiftIdOf(site, workOn);
     const openedAt = `${workOn}T00:00:00.000Z`;
-    if (!shifts.has(id)) shifts.set(id, { ...baseAt('shift', id, `/days/${i}`), siteId: site, workOn, openedAt, conditions: null });
+    if (!shifts.has(id))
+      shifts.set(id, { ...baseAt('shift', id, `/days/${i}`), siteId: site, workOn, openedAt, conditions: null });
   });
   return shifts;
 }
@@ -144,7 +152,9 @@ function shiftOfCheck(file: DayFile, check: DayFile['flowChecks'][number]): stri
 }
 
 export function bookOfDays(file: DayFile): Book {
-  const samples = file.days.flatMap((day, i) => day.samples.map((one, j) => recordOfSample(one, day, `/days/${i}/samples/${j}`)));
+  const samples = file.days.flatMap((day, i) =>
+    day.samples.map((one, j) => recordOfSample(one, day, `/days/${i}/samples/${j}`)),
+  );
   return {
     book: null,
     sites: siteRecords(file),

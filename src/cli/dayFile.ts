@@ -82,7 +82,9 @@ const fitting = z.strictObject({
 const stretch = z.strictObject({
   from: time,
   to: time,
-  as: z.enum(['offRunning', 'offStopped', 'doubtful']).describe('Off the worker, running or not; or on the worker and not known to run'),
+  as: z
+    .enum(['offRunning', 'offStopped', 'doubtful'])
+    .describe('Off the worker, running or not; or on the worker and not known to run'),
   awayFromLead: z.boolean(),
   reason: blankable(text),
 });

@@ -1,6 +1,7 @@
 /** What the schema of a day file cannot see: names that nothing in the file carries, and one thing written twice. */
-import { taskById } from '#reference/tasks.ts';
+
 import { methodById } from '#reference/methods.ts';
+import { taskById } from '#reference/tasks.ts';
 import type { DayFile } from './dayFile.ts';
 
 export interface Refusal {
@@ -22,10 +23,14 @@ function twice<T>(list: readonly T[], nameOf: (one: T) => string, path: string, 
 }
 
 const missing = (names: ReadonlySet<string>, name: string | null | undefined, path: string, what: string): Refusal[] =>
-  name === null || name === undefined || names.has(name) ? [] : [{ path, reason: `no ${what} named ${name} in the file` }];
+  name === null || name === undefined || names.has(name)
+    ? []
+    : [{ path, reason: `no ${what} named ${name} in the file` }];
 
 function ofResult(method: string | null | undefined, path: string): Refusal[] {
-  return method && !methodById(method) ? [{ path: `${path}/result/method`, reason: `no method ${method} is held` }] : [];
+  return method && !methodById(method)
+    ? [{ path: `${path}/result/method`, reason: `no method ${method} is held` }]
+    : [];
 }
 
 function ofDay(day: DayFile['days'][number], at: string, siteNames: ReadonlySet<string>): Refusal[] {
@@ -33,9 +38,13 @@ function ofDay(day: DayFile['days'][number], at: string, siteNames: ReadonlySet<
   return [
     ...missing(siteNames, day.site, `${at}/site`, 'site'),
     ...twice(day.samples, ({ number }) => number, `${at}/samples`, 'sample'),
-    ...(day.explained ?? []).flatMap(({ sample }, i) => missing(numbers, sample, `${at}/explained/${i}/sample`, 'sample of that day')),
+    ...(day.explained ?? []).flatMap(({ sample }, i) =>
+      missing(numbers, sample, `${at}/explained/${i}/sample`, 'sample of that day'),
+    ),
     ...day.samples.flatMap(({ tasks, result }, i) => [
-      ...tasks.flatMap((id, j) => (taskById(id) ? [] : [{ path: `${at}/samples/${i}/tasks/${j}`, reason: `no task ${id} is held` }])),
+      ...tasks.flatMap((id, j) =>
+        taskById(id) ? [] : [{ path: `${at}/samples/${i}/tasks/${j}`, reason: `no task ${id} is held` }],
+      ),
       ...ofResult(result?.method, `${at}/samples/${i}`),
     ]),
   ];

@@ -36,6 +36,8 @@ export function resultsOf(result: ResultInFile | null | undefined, path: string)
   ];
 }
 
+const later = (a: string, b: string): string => (a > b ? a : b);
+
 /** What lies between the stretches was worn and running. Stretches are cut to the time between put-on and stop. */
 function intervalsOf(sample: SampleInFile, path: string): Interval[] {
   const putOnAt = utc(sample.putOn);
@@ -51,12 +53,21 @@ function intervalsOf(sample: SampleInFile, path: string): Interval[] {
   const found: Interval[] = [];
   let cursor = putOnAt;
   const stretches = (sample.stretches ?? []).map((one, i) => ({ ...one, fromAt: utc(one.from), toAt: utc(one.to), i }));
-  for (const { fromAt, toAt, as, awayFromLead, reason, i } of stretches.sort((a, b) => (a.fromAt < b.fromAt ? -1 : 1))) {
-    const from = fromAt < cursor ? cursor : fromAt;
+  for (const { fromAt, toAt, as, awayFromLead, reason, i } of stretches.sort((a, b) =>
+    a.fromAt < b.fromAt ? -1 : 1,
+  )) {
+    const from = later(fromAt, cursor);
     const to = stoppedAt !== null && toAt > stoppedAt ? stoppedAt : toAt;
     if (to <= from) continue;
     if (from > cursor) found.push(worn(cursor, from));
-    found.push({ fromAt: from, toAt: to, state: as, awayFromLead, reason: reason ?? null, becauseFactId: `${path}/stretches/${i}` });
+    found.push({
+      fromAt: from,
+      toAt: to,
+      state: as,
+      awayFromLead,
+      reason: reason ?? null,
+      becauseFactId: `${path}/stretches/${i}`,
+    });
     cursor = to;
   }
   if (stoppedAt === null || cursor < stoppedAt) found.push(worn(cursor, stoppedAt));
@@ -96,7 +107,12 @@ export function recordOfSample(sample: SampleInFile, day: DayFile['days'][number
     looks: [],
     leadAreaAway: [],
     faults: [],
-    mishaps: (sample.mishaps ?? []).map((mishap, i) => ({ sampleId: path, mishap, remark: null, ...typed(putOnAt, `mishaps/${i}`) })),
+    mishaps: (sample.mishaps ?? []).map((mishap, i) => ({
+      sampleId: path,
+      mishap,
+      remark: null,
+      ...typed(putOnAt, `mishaps/${i}`),
+    })),
     sealed: sample.stopped
       ? { sampleId: path, labelled: true, lockedIn: null, lockedById: null, ...typed(utc(sample.stopped), 'stopped') }
       : null,

@@ -24,7 +24,15 @@ function segmentLine(segment: Segment, numberOf: (sampleId: string | null) => st
   const carries = as === 'sampled' || as === 'sameAs';
   const figure = concentration ? formatEstimate(concentration.estimate, concentration.unit) : words.awaited;
   const time = (at: string): string => at.slice(11, 16);
-  return indent + words.segment(time(segment.fromAt), time(segment.toAt), formatMinutes(durationMin), carries ? `${what}: ${figure}` : what);
+  return (
+    indent +
+    words.segment(
+      time(segment.fromAt),
+      time(segment.toAt),
+      formatMinutes(durationMin),
+      carries ? `${what}: ${figure}` : what,
+    )
+  );
 }
 
 const reasonLines = (title: string, reasons: readonly Reason[]): string[] =>
@@ -45,7 +53,9 @@ function standingLines(standing: DayStanding): string[] {
   if (protectiveJudges) lines.push(`${indent}${indent}${words.protectiveJudges}`);
   if (unknownWouldReach) {
     const average = formatEstimate(unknownWouldReach.estimate, unknownWouldReach.unit);
-    lines.push(`${indent}${indent}${words.unknownWouldReach(average, exposure.verdict('below', which, limit.value).replace('Below ', ''))}`);
+    lines.push(
+      `${indent}${indent}${words.unknownWouldReach(average, exposure.verdict('below', which, limit.value).replace('Below ', ''))}`,
+    );
   }
   return [...lines, ...notes.map((one) => `${indent}${indent}${reasonSentence(one)}`)];
 }
@@ -60,7 +70,9 @@ export function dayLines(day: WorkdayFinding): string[] {
     day.samples.find((sample) => sample.sampleId === sampleId)?.sampleNumber ?? '';
   const title = words.title(day.workerId, day.workOn);
   const { governs, set } = day.limits;
-  const because = new Map(day.standings.flatMap(({ why }) => why).map((one) => [JSON.stringify([one.key, one.params]), one]));
+  const because = new Map(
+    day.standings.flatMap(({ why }) => why).map((one) => [JSON.stringify([one.key, one.params]), one]),
+  );
   const blocks = [...because.values()];
   const notes = day.reasons.filter(({ weight }) => weight === 'notes');
   return [

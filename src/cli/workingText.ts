@@ -29,7 +29,9 @@ export function workingLines(term: Term, indent = '', told: Set<Term> = new Set(
     ...(numbers === null ? [] : [`${indent}  = ${numbers}`]),
     `${indent}  = ${value(term)}   [${sourceText(term.formula.source)}]`,
     ...Object.values(term.inputs).flatMap((input) =>
-      (Array.isArray(input) ? (input as readonly Term[]) : [input as Term]).flatMap((one) => workingLines(one, inner, told)),
+      (Array.isArray(input) ? (input as readonly Term[]) : [input as Term]).flatMap((one) =>
+        workingLines(one, inner, told),
+      ),
     ),
   ];
 }

@@ -4,6 +4,12 @@ import { type Backup, makeBackup, noteBackupHandedOut } from '#store/backup.ts';
 import { type Delivery, deliver } from '#store/delivery.ts';
 import { appVersion } from '#store/version.ts';
 
+/** With the data dictionary, for whoever reads the book without the app. Its schemas are loaded here, out of the first page's way. */
+async function backupWithPapers(): Promise<Backup> {
+  const { dataDictionary } = await import('#records/dictionary.ts');
+  return makeBackup({ writtenBy: appVersion, papers: [{ name: 'md', text: dataDictionary() }] });
+}
+
 export interface BackupHere {
   readonly made: Backup | null;
   readonly failed: boolean;
@@ -28,7 +34,7 @@ export function useBackup(bookId: string | null): BackupHere {
     setFailed(false);
     setOutcome(null);
     if (bookId === null) return;
-    makeBackup({ writtenBy: appVersion })
+    backupWithPapers()
       .then((backup) => here && setMade(backup))
       .catch(() => here && setFailed(true));
     return () => {
