@@ -52,7 +52,9 @@ export function assessDays(file: DayFile): WorkdayFinding[] {
 
 function textOf(findings: readonly WorkdayFinding[]): string {
   const { rules, formulas } = editions();
-  return [...findings.flatMap(dayLines), words.standsOn, words.editions(rules, formulas), ''].join('\n');
+  const lines = [...findings.flatMap(dayLines), words.standsOn, words.editions(rules, formulas), ''];
+  // spaces that do not break are for print; a terminal is searched and piped
+  return lines.join('\n').replaceAll(/[\u00a0\u202f]/g, ' ');
 }
 
 const jsonOf = (findings: readonly WorkdayFinding[]): string =>

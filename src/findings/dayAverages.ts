@@ -99,7 +99,7 @@ export function dayAveragesOf(parts: readonly Part[], blocks: readonly Reason[])
     protective: differs ? averageOf(parts, ({ protectiveConcentration }) => protectiveConcentration) : shown,
     withWall: wallOpen ? averageOf(parts, withWall) : null,
     openMin: parts.reduce((sum, { as, min }) => (as === 'open' ? sum + min : sum), 0),
-    known: known.length === parts.length ? shown : averageOf(known, ({ judged }) => judged),
+    known: averageOf(known, ({ protectiveConcentration }) => protectiveConcentration),
     errors: errorsOf(parts),
     blocks,
   };

@@ -54,7 +54,7 @@ export interface DayAverages {
   readonly withWall: Term | null;
   /** Minutes without a figure. */
   readonly openMin: number;
-  /** What the known minutes add to the 8-hour average. */
+  /** What the known minutes add to the 8-hour average, from the protective figures. */
   readonly known: Term;
   /** By sample: error, concentration, minutes. Empty unless the laboratory gave an error for every sample. */
   readonly errors: readonly { readonly S: Term; readonly X: Term; readonly t: Term }[];

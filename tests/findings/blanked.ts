@@ -48,18 +48,18 @@ function ofSample(book: Book, sample: SampleRecord): Blanked[] {
 }
 
 function ofCheck(book: Book, check: FlowCheckRecord): Blanked[] {
-  const as = (what: string, more: Partial<FlowCheckRecord>): Book => ({
+  const as = (more: Partial<FlowCheckRecord>): Book => ({
     ...book,
     flowChecks: put(book.flowChecks, { ...check, ...more }),
   });
   const without = new Map(book.flowChecks);
   without.delete(check.id);
-  const noPressure = as('pressure', { pressureKPa: null });
+  const noPressure = as({ pressureKPa: null });
   const sites = new Map([...book.sites].map(([id, site]) => [id, { ...site, altitudeM: null }]));
   return [
     { what: `flow ${check.purpose}`, book: { ...book, flowChecks: without } },
-    { what: 'temperature', book: as('temperature', { temperatureC: null }) },
-    { what: 'lot in line', book: as('lot', { lotId: null }) },
+    { what: 'temperature', book: as({ temperatureC: null }) },
+    { what: 'lot in line', book: as({ lotId: null }) },
     { what: 'station pressure', book: { ...noPressure, sites } },
   ];
 }

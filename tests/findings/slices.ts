@@ -283,6 +283,7 @@ export const explained = (
 export const box = (sampleIds: readonly string[], more: Partial<BoxRecord> = {}): BoxRecord => ({
   ...base('box', boxId),
   packedFactId: 'k00000000001.00000001',
+  packedAt: at('16:20'),
   packed: {
     boxId,
     siteId,
