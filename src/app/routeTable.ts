@@ -98,8 +98,15 @@ export const routeTable: readonly Route[] = [
     load: () => import('#screens/exposure/Day.tsx'),
     states: ['empty', 'filled', 'error'],
   },
-  { path: '/boxes', screen: 'box/Boxes', states: ['empty', 'filled'] },
-  { path: '/box/:boxId', screen: 'box/Box', states: ['filled', 'error'] },
+  { path: '/boxes', screen: 'Boxes', load: () => import('#screens/box/Boxes.tsx'), states: ['empty', 'filled'] },
+  { path: '/pack', screen: 'PackBox', load: () => import('#screens/box/PackBox.tsx'), states: ['empty', 'error'] },
+  { path: '/box/:boxId', screen: 'Box', load: () => import('#screens/box/Box.tsx'), states: ['filled', 'error'] },
+  {
+    path: '/box/:boxId/change',
+    screen: 'ChangeBox',
+    load: () => import('#screens/box/ChangeBox.tsx'),
+    states: ['filled', 'error'],
+  },
   {
     path: '/keep',
     screen: 'Keep',

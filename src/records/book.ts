@@ -134,6 +134,7 @@ export interface BoxRecord extends RecordBase {
   readonly packed: FactBody<'boxPacked.v1'>;
   /** The fact that corrections of what is asked replace. */
   readonly packedFactId: string;
+  readonly packedAt: string;
   readonly issues: readonly (FactBody<'custodySheetIssued.v1'> & {
     readonly factId: string;
     readonly at: string;

@@ -17,6 +17,7 @@ export function foldBox({ base, facts }: FoldInput): BoxRecord | null {
     ...base,
     packed: packed.body,
     packedFactId: packed.id,
+    packedAt: packed.happened.at,
     issues: issues.sort((a, b) => Number(a.revision) - Number(b.revision)),
     handedOver: handedOver && { ...handedOver.body, at: handedOver.happened.at },
     arrivedAt: firstOf(facts, 'boxArrived.v1')?.happened.at ?? null,

@@ -117,3 +117,7 @@ export const figures = {
   minutes: (durationMin: number): string => String(Number(durationMin.toFixed(1))),
   mass: (massUg: number): string => String(Number(massUg.toPrecision(6))),
 };
+
+/** A local time with offset as a day and a clock time; any other text as it stands. */
+export const wallTimeInWords = (text: string): string =>
+  /^\d{4}-\d\d-\d\dT\d\d:\d\d/.test(text) ? `${text.slice(0, 10)} ${text.slice(11, 16)}` : text;
