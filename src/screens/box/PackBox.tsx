@@ -47,7 +47,7 @@ function PackForm({ awaiting, boxes, registers, meta }: PackFormProps) {
   const free = freeSamples(awaiting, boxes);
   const siteIds = [...new Set(free.stopped.map(({ siteId }) => siteId))];
   const [newest] = boxes;
-  const blank = emptyBox(siteIds[0] ?? null, meta.holderPersonId);
+  const blank = emptyBox(siteIds[0] ?? null, meta.holderPersonId, registers.laboratories.list.length > 0);
   const again = newest ? { ...textOf(newest.packed), siteId: blank.siteId, remark: '' } : blank;
   const draft = useDraft<BoxText>(draftKey, { ...again, samplerId: blank.samplerId || again.samplerId });
   const [errors, setErrors] = useState<readonly FieldError[]>([]);

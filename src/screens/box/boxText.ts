@@ -30,10 +30,10 @@ const words = en.pack;
 const answerOf = (value: boolean): Answer => (value ? 'yes' : 'no');
 
 /** The first box asks everything; the next ones begin with what was asked last. */
-export const emptyBox = (siteId: string | null, samplerId: string | null): BoxText => ({
+export const emptyBox = (siteId: string | null, samplerId: string | null, knowsLaboratory: boolean): BoxText => ({
   siteId,
   leftOut: [],
-  laboratoryId: null,
+  laboratoryId: knowsLaboratory ? null : addingNew,
   laboratory: emptyLaboratory,
   samplerId: samplerId ?? '',
   analysis: words.analysisUsual,
