@@ -96,6 +96,8 @@ export const en = {
   toWorker: (worker: string) => `Hand the phone to ${worker}`,
   toFlow: 'Check the flow of this pump',
   noFlowYet: (pump: string) => `Pump ${pump} has no flow check yet. Check it before the pump goes on.`,
+  flowBetween: 'Check the flow between the two cassettes',
+  flowBetweenDetail: 'One check is the flow after of the old one and the flow before of the new one',
   another: 'Prepare another worker',
   noShift: 'This shift is not in the book on this device.',
 };

@@ -139,6 +139,22 @@ describe('the pump of one worker', () => {
     });
   });
 
+  test('after a cassette change one flow check between the two is asked for, and it speaks for both', async () => {
+    const one = await putOnSample(stage);
+    stage.clock.forward(120 * minute);
+    const user = visit(`/sample/${one.sampleId}?do=change`);
+    await user.click(await button('Old one off, prepare the new one'));
+    await heading('The cassette for Ada Quill is prepared.');
+    await user.click(await screen.findByRole('link', { name: /^Check the flow between the two cassettes/ }));
+    await heading('Check the flow between two cassettes');
+    await user.type(document.getElementById('reading-0-low') as HTMLElement, '1.96');
+    stage.clock.forward(5 * minute);
+    await user.click(await button('Save this flow check'));
+    await heading('Put the pump on Ada Quill');
+    expect(screen.queryByText('Check the flow between the two cassettes')).toBeNull();
+    expect((await lastFact('flowChecked.v1'))?.body).toMatchObject({ purpose: 'between' });
+  });
+
   test('times typed afterwards are normal entries, marked as such', async () => {
     const one = await putOnSample(stage);
     stage.clock.forward(60 * minute);

@@ -1,5 +1,6 @@
 /** The cassette is prepared: its number, large, to be written on it; then the phone goes to the worker. */
 import { checksOfSample } from '#findings/checks.ts';
+import { wantsFlowBetween } from '#findings/flowBetween.ts';
 import { BigNumber } from '#parts/BigNumber.tsx';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
@@ -25,6 +26,16 @@ export function Prepared({ book, sample }: { readonly book: Book; readonly sampl
       }
     >
       <BigNumber label={words.number} digits={sample.sampleNumber} note={words.numberHint} />
+      {hasFlow && wantsFlowBetween(sample, book) && (
+        <Lines>
+          <Line
+            to={`${shift}/flow?pump=${sample.pumpId ?? ''}&purpose=between&sample=${sample.id}`}
+            detail={words.flowBetweenDetail}
+          >
+            {words.flowBetween}
+          </Line>
+        </Lines>
+      )}
       {!hasFlow && (
         <Lines>
           <Line

@@ -57,7 +57,7 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
     if (saved === null) return;
     setErrors(saved.errors);
     if (saved.errors.length > 0) return;
-    if (sampleId !== null) return go(typed.purpose === 'before' ? `/sample/${sampleId}` : `/sample/${sampleId}/after`);
+    if (sampleId !== null) return go(typed.purpose === 'after' ? `/sample/${sampleId}/after` : `/sample/${sampleId}`);
     setSavedText(saved.text);
     window.scrollTo(0, 0);
   };

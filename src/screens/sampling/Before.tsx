@@ -1,5 +1,6 @@
 /** What should be done before the pump goes on: the flow before, and the fitting with the worker. Neither stops it. */
 import { checksOfSample } from '#findings/checks.ts';
+import { wantsFlowBetween } from '#findings/flowBetween.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { StandingMark } from '#parts/StandingMark.tsx';
 import { en as words } from '#words/sampling.ts';
@@ -9,7 +10,8 @@ export function Before({ sampling }: { readonly sampling: Sampling }) {
   const { sample, book, pump, worker } = sampling;
   const hasFlow = checksOfSample(sample, book).before !== null;
   const due = <StandingMark standing="due" />;
-  if (hasFlow && sample.fitting !== null) return null;
+  const wantsBetween = hasFlow && wantsFlowBetween(sample, book);
+  if (hasFlow && !wantsBetween && sample.fitting !== null) return null;
   return (
     <Lines heading={words.before}>
       {!hasFlow && (
@@ -19,6 +21,15 @@ export function Before({ sampling }: { readonly sampling: Sampling }) {
           end={due}
         >
           {words.toFlow}
+        </Line>
+      )}
+      {wantsBetween && (
+        <Line
+          to={`/shift/${sample.shiftId}/flow?pump=${sample.pumpId ?? ''}&purpose=between&sample=${sample.id}`}
+          detail={words.flowBetweenMissing}
+          end={due}
+        >
+          {words.flowBetween}
         </Line>
       )}
       {sample.fitting === null && (
