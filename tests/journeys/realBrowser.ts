@@ -12,6 +12,7 @@ const executable = process.env.CHROMIUM_PATH ?? '/usr/bin/chromium';
 
 const flags = [
   '--headless=new',
+  '--hide-scrollbars',
   '--no-sandbox',
   '--disable-gpu',
   '--disable-quic',
