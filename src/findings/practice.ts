@@ -19,6 +19,16 @@ export const pumpWitnessMin: PracticeNumber = {
   },
 };
 
+/** Minutes by which the pump's own display may show more than the record and still be of this run: flow checks, and the way to the worker. */
+export const pumpSurplusMin: PracticeNumber = {
+  value: 60,
+  source: {
+    title: "Fullshift's own choice",
+    mark: 'DERIVED',
+    note: 'More than an hour beyond the record is a display that was not set back to zero, and shows nothing of this run',
+  },
+};
+
 /** Minutes between looks at a running pump. */
 export const lookEveryMin: PracticeNumber = {
   value: 120,

@@ -4,7 +4,7 @@
  */
 import { epochMsToInstant, instantToEpochMs } from '#core/calendar.ts';
 import type { Interval, SampleRecord } from '#records/book.ts';
-import { pumpWitnessMin } from './practice.ts';
+import { pumpSurplusMin, pumpWitnessMin } from './practice.ts';
 import { type Reason, reason } from './reason.ts';
 
 const msPerMin = 60_000;
@@ -61,6 +61,27 @@ function cutFromEnd(stretches: readonly Stretch[], min: number): { kept: Stretch
   return { kept, cut, leftMin: leftMs / msPerMin };
 }
 
+/**
+ * Doubtful stretches of which the display shows nothing: the pump ran, but with the tubing off (or another fault than standing still)
+ * nobody knows of air through the filter. They go on across the edge of the lead area until the pump is set right.
+ */
+function airlessOf({ faults, intervals }: SampleRecord): ReadonlySet<Interval> {
+  if (faults.length === 0) return noInterval;
+  const found = new Set<Interval>();
+  const because = new Set(faults.flatMap(({ fault, factId }) => (withoutAir.has(fault) ? [factId] : [])));
+  if (because.size === 0) return found;
+  let before: Interval | null = null;
+  for (const interval of intervals) {
+    const goesOn = before !== null && found.has(before) && before.toAt === interval.fromAt;
+    if (interval.state === 'doubtful' && (goesOn || because.has(interval.becauseFactId))) found.add(interval);
+    before = interval;
+  }
+  return found;
+}
+
+const noInterval: ReadonlySet<Interval> = new Set();
+const withoutAir: ReadonlySet<string> = new Set(['tubingOff', 'other']);
+
 function stretchesOf(
   intervals: readonly Interval[],
   nowMs: number | null,
@@ -74,11 +95,16 @@ function stretchesOf(
     if (toMs === null || toMs <= fromMs) continue;
     found.push({ fromMs, toMs, because: interval.becauseFactId, note: interval.reason });
   }
-  return found.sort((a, b) => a.fromMs - b.fromMs);
+  return found.sort(byTime);
+}
+
+interface Witness {
+  readonly min: number;
+  readonly because: string;
 }
 
 /** The pump's own minutes: from its display at the stop, else from a fault that ended the run. */
-function witnessOf(sample: SampleRecord): { min: number; because: string } | null {
+function witnessOf(sample: SampleRecord): Witness | null {
   const { stopped, faults } = sample;
   if (stopped && stopped.pumpMin !== null) return { min: stopped.pumpMin, because: stopped.factId };
   const last = faults.at(-1);
@@ -92,55 +118,65 @@ function witnessReasons(run: { recordedMin: number; doubtfulMin: number }, sampl
   const witness = witnessOf(sample);
   if (!witness) return [reason('pumpMinutesBlank', [sample.stopped.factId])];
   const params = { recordedMin: run.recordedMin, pumpMin: witness.min };
+  if (witness.min > run.recordedMin + pumpSurplusMin.value)
+    return [reason('pumpMinutesNotOfRun', [witness.because], params)];
   if (witness.min > run.recordedMin + pumpWitnessMin.value)
     return [reason('pumpMinutesMore', [witness.because], params)];
   const sure = run.recordedMin - run.doubtfulMin - pumpWitnessMin.value;
   return witness.min < sure ? [reason('pumpMinutesFewer', [witness.because], params)] : [];
 }
 
+const isWorn = ({ state }: Interval): boolean => state === 'worn';
+const isDoubtful = ({ state }: Interval): boolean => state === 'doubtful';
+const isOffRunning = ({ state }: Interval): boolean => state === 'offRunning';
+const isOff = ({ state }: Interval): boolean => state === 'offRunning' || state === 'offStopped';
+const isAway = (i: Interval): boolean => isOff(i) && i.awayFromLead && i.reason !== null;
+const isOffHere = (i: Interval): boolean => isOff(i) && !isAway(i);
+const byTime = (a: Stretch, b: Stretch): number => a.fromMs - b.fromMs;
+
+/**
+ * Minutes on the worker that no running pump stands behind. A display that shows more than the record may hide a stop: it vouches for
+ * no doubtful minute.
+ */
+function missingOf(witness: Witness | null, recordedMin: number, doubtfulMin: number, onWorkerMin: number): number {
+  if (!witness || witness.min > recordedMin + pumpWitnessMin.value) return doubtfulMin;
+  if (witness.min >= recordedMin - pumpWitnessMin.value) return 0;
+  return Math.min(recordedMin - witness.min, onWorkerMin);
+}
+
 /** `nowAt` closes what still runs (the run sheet); null leaves it out. */
 export function runOf(sample: SampleRecord, nowAt: string | null): Run {
   const nowMs = nowAt === null ? null : instantToEpochMs(nowAt);
-  const part = (wanted: (i: Interval) => boolean): Stretch[] => stretchesOf(sample.intervals, nowMs, wanted);
-  const worn = part((i) => i.state === 'worn');
-  const doubtful = part((i) => i.state === 'doubtful');
-  const offRunning = part((i) => i.state === 'offRunning');
-  const isAway = (i: Interval): boolean => i.awayFromLead && i.reason !== null;
-  const off = (i: Interval): boolean => i.state === 'offRunning' || i.state === 'offStopped';
-  const [wornMin, doubtfulMin, offMin] = [lengthMin(worn), lengthMin(doubtful), lengthMin(offRunning)];
-  const recordedMin = wornMin + doubtfulMin + offMin;
+  const { intervals } = sample;
+  const worn = stretchesOf(intervals, nowMs, isWorn);
+  const airlessOnes = airlessOf(sample);
+  const doubtful = stretchesOf(intervals, nowMs, (i) => isDoubtful(i) && !airlessOnes.has(i));
+  const airless = stretchesOf(intervals, nowMs, (i) => airlessOnes.has(i));
+  const airlessMin = lengthMin(airless);
+  const [wornMin, doubtfulMin] = [lengthMin(worn), lengthMin(doubtful)];
+  const recordedMin = wornMin + doubtfulMin + airlessMin + lengthMin(stretchesOf(intervals, nowMs, isOffRunning));
   const witness = witnessOf(sample);
 
-  let missingMin = 0;
-  if (!witness) missingMin = doubtfulMin;
-  else if (witness.min < recordedMin - pumpWitnessMin.value)
-    missingMin = Math.min(recordedMin - witness.min, wornMin + doubtfulMin);
-  const ofDoubtful = cutFromEnd(doubtful, missingMin);
+  const ofDoubtful = cutFromEnd(doubtful, missingOf(witness, recordedMin, doubtfulMin, wornMin + doubtfulMin));
   const ofWorn = cutFromEnd(worn, ofDoubtful.leftMin);
-  const byTime = (a: Stretch, b: Stretch): number => a.fromMs - b.fromMs;
   const sampled = [...ofWorn.kept, ...ofDoubtful.kept].sort(byTime);
-  const unsampled = [...ofWorn.cut, ...ofDoubtful.cut].sort(byTime);
+  const unsure = [...ofDoubtful.cut, ...airless];
+  const unsampled = [...ofWorn.cut, ...unsure].sort(byTime);
 
-  const unsureMin = lengthMin(ofDoubtful.cut);
-  const reasons = witnessReasons({ recordedMin, doubtfulMin }, sample);
-  if (unsureMin > 0)
-    reasons.push(
-      reason(
-        'runNotSure',
-        ofDoubtful.cut.map((s) => s.because),
-        { unsureMin },
-      ),
-    );
+  const unsureMin = lengthMin(unsure);
+  const reasons = witnessReasons({ recordedMin, doubtfulMin: doubtfulMin + airlessMin }, sample);
+  const because = unsure.map((s) => s.because);
+  if (unsureMin > 0) reasons.push(reason('runNotSure', because, { unsureMin }));
   return {
     sampled,
     unsampled,
-    away: part((i) => off(i) && isAway(i)),
-    off: part((i) => off(i) && !isAway(i)),
+    away: stretchesOf(intervals, nowMs, isAway),
+    off: stretchesOf(intervals, nowMs, isOffHere),
     sampledMin: lengthMin(sampled),
     unsampledMin: lengthMin(unsampled),
     recordedRunMin: recordedMin,
     pumpRunMin: witness?.min ?? null,
-    running: sample.intervals.some((i) => i.toAt === null && i.state !== 'offStopped'),
+    running: intervals.some((i) => i.toAt === null && i.state !== 'offStopped'),
     reasons,
   };
 }

@@ -25,8 +25,12 @@ interface Figures {
   readonly judged: Term | null;
 }
 
+/** Void, or the flow dropped on the way: less air went through than the checks say, so there is at least so much in each cubic metre. */
+const showsOnlyLeast = ({ voided, faults }: SampleRecord): boolean =>
+  voided !== null || faults.some(({ fault }) => fault === 'flowDropped');
+
 /** Over a flow known only from above there is at least so much lead in each cubic metre. */
-function figuresOf(flow: SampleFlow, worn: Term | null, mass: Term | null, isVoid: boolean): Figures {
+function figuresOf(flow: SampleFlow, worn: Term | null, mass: Term | null, onlyLeast: boolean): Figures {
   if (!worn) return { volume: null, concentration: null, protective: null, judged: null };
   const volumeAt = (Q: Term): Term => sampledVolume.of({ Q, t: worn });
   const volume = flow.flow ? volumeAt(flow.flow) : null;
@@ -38,7 +42,7 @@ function figuresOf(flow: SampleFlow, worn: Term | null, mass: Term | null, isVoi
   const shown = concentration.of({ m: mass, V: volume });
   const protective =
     flow.protective === flow.flow ? shown : concentration.of({ m: mass, V: volumeAt(flow.protective) });
-  if (!isVoid) return { volume, concentration: shown, protective, judged: shown };
+  if (!onlyLeast) return { volume, concentration: shown, protective, judged: shown };
   return { volume, concentration: shown, protective: atLeastOf(protective), judged: atLeastOf(shown) };
 }
 
@@ -63,12 +67,16 @@ function qualityOf(sample: SampleRecord, reasons: readonly Reason[]): Quality {
   return reasons.some(({ weight }) => weight === 'doubts') ? 'doubtful' : 'good';
 }
 
+/** The same of the same: both flow checks with one meter that is out of date say so once. */
+function isSame(a: Reason, b: Reason): boolean {
+  if (a.key !== b.key || a.weight !== b.weight || a.because[0] !== b.because[0]) return false;
+  return Object.keys(a.params).every((name) => a.params[name] === b.params[name]);
+}
+
 function uniqueReasons(reasons: readonly Reason[]): Reason[] {
-  const seen = new Set<string>();
-  return reasons.filter((one) => {
-    const key = `${one.key} ${one.weight} ${JSON.stringify(one.params)} ${one.because[0] ?? ''}`;
-    return seen.has(key) ? false : seen.add(key);
-  });
+  const found: Reason[] = [];
+  for (const one of reasons) if (!found.some((other) => isSame(one, other))) found.push(one);
+  return found;
 }
 
 function blankFinding(
@@ -87,41 +95,9 @@ function blankFinding(
   };
 }
 
-interface Found {
-  readonly flow: SampleFlow;
-  readonly worn: Term | null;
-  readonly figures: Figures;
-  readonly mass: SampleMass | null;
-}
-
-/** What the laboratory's result gives beside the figure itself. */
-function ofResult({ flow, worn, mass }: Found) {
-  if (!mass) return { mass: null, sae: null, twaShare: null, wallOpen: false };
-  const { saeFraction, factId } = mass.result;
-  return {
-    mass: mass.mass,
-    sae: saeFraction === null ? null : recorded('samplingAndAnalyticalError', '', exactly(saeFraction), [factId]),
-    twaShare: flow.flow && worn ? sampleShareOfTwa.of({ m: mass.mass, Q: flow.flow }) : null,
-    wallOpen: mass.wallOpen,
-  };
-}
-
-function ofFlow({ flow, worn, figures }: Found) {
-  return {
-    checkBefore: flow.checkBefore,
-    checkAfter: flow.checkAfter,
-    flowBefore: flow.checkBefore?.flow ?? null,
-    flowAfter: flow.checkAfter?.flow ?? null,
-    flowChange: flow.change,
-    flowRule: flow.rule,
-    averageFlow: flow.flow,
-    lowerFlow: flow.protective,
-    wornMin: worn,
-    volume: figures.volume,
-    concentration: figures.concentration,
-    protectiveConcentration: figures.protective,
-    judged: figures.judged,
-  };
+function saeTerm(mass: SampleMass | null): Term | null {
+  if (!mass || mass.result.saeFraction === null) return null;
+  return recorded('samplingAndAnalyticalError', '', exactly(mass.result.saeFraction), [mass.result.factId]);
 }
 
 function witnessTerm(sample: SampleRecord, run: Run): Term | null {
@@ -147,7 +123,7 @@ export function findSample(sampleId: string, book: Book): SampleFinding {
   const method = methodOf(sample, book);
   const flow = sampleFlowOf(sample, book, method.flowRange, method.highestLPerMin);
   const worn = wornOf(run);
-  const figures = figuresOf(flow, worn, mass?.mass ?? null, sample.voided !== null);
+  const figures = figuresOf(flow, worn, mass?.mass ?? null, showsOnlyLeast(sample));
   const laboratory = laboratoryReasons(mass?.result ?? null, figures.volume, figures.concentration);
   const reasons = uniqueReasons([
     ...field,
@@ -158,17 +134,35 @@ export function findSample(sampleId: string, book: Book): SampleFinding {
     ...(mass?.reasons ?? []),
     ...laboratory.reasons,
   ]);
-  const found = { flow, worn, figures, mass };
   return {
-    ...emptyFinding(sample, run),
-    ...ofFlow(found),
-    ...ofResult(found),
+    sampleId: sample.id,
+    sampleNumber: sample.sampleNumber,
+    sampleKind: 'air',
     quality: qualityOf(sample, reasons),
     reasons,
+    checkBefore: flow.checkBefore,
+    checkAfter: flow.checkAfter,
+    flowBefore: flow.checkBefore?.flow ?? null,
+    flowAfter: flow.checkAfter?.flow ?? null,
+    flowChange: flow.change,
+    flowRule: flow.rule,
+    averageFlow: flow.flow,
+    lowerFlow: flow.protective,
+    wornMin: worn,
+    unsampledMin: run.unsampledMin,
     pumpRunMin: witnessTerm(sample, run),
+    volume: figures.volume,
+    mass: mass?.mass ?? null,
+    concentration: figures.concentration,
+    protectiveConcentration: figures.protective,
+    judged: figures.judged,
+    sae: saeTerm(mass),
+    twaShare: mass && flow.flow && worn ? sampleShareOfTwa.of({ m: mass.mass, Q: flow.flow }) : null,
     laboratoryVolumeDifferencePct: laboratory.volumePct,
     laboratoryConcentrationDifferencePct: laboratory.concentrationPct,
     methodId: method.id,
+    wallOpen: mass?.wallOpen ?? false,
+    run,
     blocksBelow: blocking(reasons),
     because: sample.factIds,
   };

@@ -31,7 +31,10 @@ function fittingReasons(sample: SampleRecord): Reason[] {
 function eventReasons(sample: SampleRecord): Reason[] {
   const found: Reason[] = [];
   for (const { mishap, factId } of sample.mishaps) found.push(reason('mishap', [factId], { mishap }));
-  for (const { factId, fault } of sample.faults) found.push(reason('pumpFaulted', [factId], { fault }));
+  for (const { factId, fault } of sample.faults) {
+    found.push(reason('pumpFaulted', [factId], { fault }));
+    if (fault === 'flowDropped') found.push(reason('flowDroppedOnTheWay', [factId]));
+  }
   for (const look of sample.looks) {
     if (!look.running) found.push(reason('lookedNotRunning', [look.factId]));
     if (!look.inPlace) found.push(reason('lookedNotInPlace', [look.factId]));

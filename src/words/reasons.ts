@@ -77,7 +77,9 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   pumpMinutesFewer: (p) =>
     `The pump shows ${min(p.pumpMin)}, the record ${min(p.recordedMin)}: the rest counts as not sampled.`,
   pumpMinutesMore: (p) => `The pump shows ${min(p.pumpMin)}, the record only ${min(p.recordedMin)}.`,
-  runNotSure: (p) => `Whether the pump ran is not known for ${min(p.unsureMin)}.`,
+  pumpMinutesNotOfRun: (p) =>
+    `The pump shows ${min(p.pumpMin)}, the record only ${min(p.recordedMin)}: the display was not set back, and shows nothing of this run.`,
+  runNotSure: (p) => `Whether air went through the filter is not known for ${min(p.unsureMin)}.`,
   noMinutesWorn: () => 'There are no minutes on the worker with the pump running.',
   volumeBelowMethod: (p) =>
     `${litres(p.volumeL)} is less than the method's least volume, ${litres(p.leastL)}: a low result proves nothing.`,
@@ -85,6 +87,8 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
     `${litres(p.volumeL)} is more than the method's largest volume, ${litres(p.mostL)}: a low result proves nothing.`,
   mishap: (p) => `${mishaps[String(p.mishap)] ?? mishaps.other}: a low result proves nothing.`,
   pumpFaulted: () => 'A pump fault is noted.',
+  flowDroppedOnTheWay: () =>
+    'The flow dropped while the pump was worn. Less air was drawn than the flow checks say: at least this much.',
   lookedNotRunning: () => 'At a look the pump was not running.',
   lookedNotInPlace: () => 'At a look the filter was not in its place.',
   fittingNotRecorded: () => 'The fitting was not checked, or it is not written down.',
