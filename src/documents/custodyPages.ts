@@ -35,7 +35,7 @@ function opening(frame: Frame, sheet: CustodySheet): Piece[] {
 
 function cassettes(frame: Frame, sheet: CustodySheet, notes: ReturnType<typeof takeNotes>): Piece[] {
   const { measure, xPt } = frame;
-  const columns = custodyColumns(sheet, frame.widthPt);
+  const columns = custodyColumns(sheet, measure, frame.widthPt);
   const rows = sheet.rows.map((row) => custodyRowCells({ measure, notes, columns }, row));
   return tablePieces({ id: 'cassettes', measure, xPt, columns, rowPaddingPt: 2, writeOnPt: null }, rows, 14);
 }

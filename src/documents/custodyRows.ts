@@ -10,9 +10,8 @@ import type { StyleName } from './typography.ts';
 
 type ColumnName = Exclude<keyof typeof en.columns, 'workerIdentifier'>;
 
-/** Fixed widths; worker and remarks share what is left. */
-const fixedPt: Record<Exclude<ColumnName, 'worker' | 'remarks'>, number> = {
-  sampleNumber: 56,
+/** Fixed widths; the number takes what its longest needs, and worker and remarks share what is left. */
+const fixedPt: Record<Exclude<ColumnName, 'sampleNumber' | 'worker' | 'remarks'>, number> = {
   workOn: 64,
   lotNumber: 52,
   startedAt: 38,
@@ -44,16 +43,25 @@ const rightAligned: readonly ColumnName[] = [
   'averageFlowLPerMin',
   'volumeL',
 ];
+const leastNumberPt = 48;
 const units: readonly string[] = ['min', 'L/min', 'L'];
 
+/** A number is compared with a cassette by eye, so it never breaks over two lines. */
+function numberWidth(sheet: CustodySheet, measure: Measure): number {
+  const widths = sheet.rows.map(({ sampleNumber }) => measure.widthPt(sampleNumber, 'number'));
+  return Math.max(leastNumberPt, ...widths) + gutterPt;
+}
+
 /** Columns of the table on a page with this much room. */
-export function custodyColumns(sheet: CustodySheet, widthPt: number): TableColumn[] {
-  const sharedPt = widthPt - Object.values(fixedPt).reduce((sum, each) => sum + each, 0);
+export function custodyColumns(sheet: CustodySheet, measure: Measure, widthPt: number): TableColumn[] {
+  const numberPt = numberWidth(sheet, measure);
+  const sharedPt = widthPt - numberPt - Object.values(fixedPt).reduce((sum, each) => sum + each, 0);
+  const widths = { ...fixedPt, sampleNumber: numberPt, worker: sharedPt * 0.52, remarks: sharedPt * 0.48 };
   return order.map((name) => {
-    const words =
-      name === 'worker' && sheet.workersShownAs === 'identifier' ? en.columns.workerIdentifier : en.columns[name];
+    const isIdentifier = name === 'worker' && sheet.workersShownAs === 'identifier';
+    const words = isIdentifier ? en.columns.workerIdentifier : en.columns[name];
     return {
-      widthPt: name === 'worker' ? sharedPt * 0.52 : name === 'remarks' ? sharedPt * 0.48 : fixedPt[name],
+      widthPt: widths[name],
       align: rightAligned.includes(name) ? 'right' : 'left',
       head: words.map((text) => ({ text, style: units.includes(text) ? 'unit' : 'columnHead', gluedToNext: false })),
     };

@@ -41,10 +41,10 @@ describe('a custody sheet on pages', () => {
   test('has one row for each cassette, in order, with its figures', () => {
     const model = custodyPages(sheetWith(20), 'letter', measure);
     const rows = rowsOf(model, 'cassettes');
-    expect(rows.map(([number]) => number)).toEqual(Array.from({ length: 20 }, (_, index) => String(41001 + index)));
+    expect(rows.map(([number]) => number)).toEqual(Array.from({ length: 20 }, (_, index) => String(410010 + index)));
     // 2.011 and 1.951 L/min average 1.981 L/min; over 401 min that is 794.381 L (by hand)
     expect(rows[0]).toEqual([
-      '41001',
+      '410010',
       '2026-05-12',
       'Íñigo Muñoz Güemes',
       'K2417',
@@ -60,9 +60,22 @@ describe('a custody sheet on pages', () => {
     expect(textOf(model)).toContain('20 filter cassettes in this box: 18 air samples, 2 field blanks');
   });
 
+  test('a number of ten digits stands on one line', () => {
+    const model = custodyPages(sheetOf([{ ...airRow(0), sampleNumber: '9988776654' }]), 'letter', measure);
+    const [row] = blocksOf(model).filter((block) => block.kind === 'tableRow');
+    expect(row?.kind === 'tableRow' && row.cells[0]?.lines.map(({ text }) => text)).toEqual(['9988776654']);
+  });
+
   test('a field blank says that no air was drawn and shows no figure', () => {
     const [row] = rowsOf(custodyPages(sheetOf([blankRow(0)]), 'a4', measure), 'cassettes');
-    expect(row).toEqual(['41001', '2026-05-12', 'Field blank', 'K2417', 'no air drawn: analyze, report in µg', 'none']);
+    expect(row).toEqual([
+      '410010',
+      '2026-05-12',
+      'Field blank',
+      'K2417',
+      'no air drawn: analyze, report in µg',
+      'none',
+    ]);
   });
 
   test('what was not taken stands as a word, never as 0; a stop past midnight says so', () => {
@@ -155,10 +168,10 @@ describe('a custody sheet on pages', () => {
   });
 
   test('a later revision says what it replaces and why; the first says nothing of it', () => {
-    const change = { revision: '3', why: 'Lot number of 41002 misread' };
+    const change = { revision: '3', why: 'Lot number of 410011 misread' };
     const text = textOf(custodyPages(sheetWith(4, change), 'letter', measure));
     expect(text).toContain('Revision 3 replaces revision 2');
-    expect(text).toContain('Lot number of 41002 misread');
+    expect(text).toContain('Lot number of 410011 misread');
     expect(textOf(custodyPages(sheetWith(4), 'letter', measure))).not.toContain('replaces');
   });
 
@@ -185,6 +198,6 @@ describe('a custody sheet on pages', () => {
       'numberTwice',
     ]);
     expect(contradictionsOf({ ...sheet, revision: '2' })).toEqual(['revisionWithoutReason']);
-    expect(airRow(0).sampleNumber).toBe('41001');
+    expect(airRow(0).sampleNumber).toBe('410010');
   });
 });

@@ -72,8 +72,8 @@ describe('the custody sheet as PDF', () => {
     const text = squeezed(pdftotext(['-layout', await written('text', sheet), '-']));
     for (const row of sheet.rows) expect(text).toContain(row.sampleNumber);
     // The first and the last air sample, averaged and multiplied by hand: 794.381 L and 1.998 L/min * 418 min = 835.164 L.
-    expect(text).toContain('41001 2026-05-12 Íñigo Muñoz Güemes K2417 07:00 14:00 401 2.011 1.951 1.981 794.4 none');
-    expect(text).toContain('41018 2026-05-12 Tomáš Dvořák K2417 07:17 14:59 418 2.028 1.968 1.998 835.2 none');
+    expect(text).toContain('410010 2026-05-12 Íñigo Muñoz Güemes K2417 07:00 14:00 401 2.011 1.951 1.981 794.4 none');
+    expect(text).toContain('410027 2026-05-12 Tomáš Dvořák K2417 07:17 14:59 418 2.028 1.968 1.998 835.2 none');
     for (const sign of ['Ana Belén Peñalver', 'Marisol Ibáñez Ruiz', 'MCE 0.8 µm', '0.75 µg on each filter', '☐ yes'])
       expect(text).toContain(sign);
   });
@@ -166,7 +166,7 @@ describe('hostile text on a custody sheet', () => {
     const sheet = sheetOf([{ ...airRow(0), remarks: [remark] }, airRow(1)]);
     const text = squeezed(pdftotext(['-layout', await written('notes', sheet), '-']));
     expect(text).toContain('… note 1');
-    expect(text).toContain('Note 1, sample 41001, remarks:');
+    expect(text).toContain('Note 1, sample 410010, remarks:');
     expect(text).toContain('Last word: zenith.');
     expect(text.match(/Gust through the open sash\./g)?.length).toBeGreaterThanOrEqual(60);
   });

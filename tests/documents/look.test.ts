@@ -7,7 +7,7 @@ import { oracle } from '../house/oracles.ts';
 import { airRow, blankRow, fonts, openRow, sheetOf, sheetWith } from './sheets.ts';
 
 const out = 'tests/out/custody';
-const second = { revision: '2', why: 'Sample 41003: flow after was 1.953 L/min, not 1.935 L/min; misread.' };
+const second = { revision: '2', why: 'Sample 410012: flow after was 1.953 L/min, not 1.935 L/min; misread.' };
 const looks = {
   oneRow: [sheetWith(1), 'letter'],
   twentyRows: [sheetWith(20), 'letter'],

@@ -19,7 +19,7 @@ export function airRow(index: number, worker = crew[index % crew.length] ?? ''):
   const averageFlowLPerMin = (flowBeforeLPerMin + flowAfterLPerMin) / 2;
   return {
     sampleId: idOf(index),
-    sampleNumber: String(41001 + index),
+    sampleNumber: String(410_010 + index),
     sampleKind: 'air',
     workOn: '2026-05-12',
     worker,
@@ -39,7 +39,7 @@ export function airRow(index: number, worker = crew[index % crew.length] ?? ''):
 
 export const blankRow = (index: number): CustodyRow => ({
   sampleId: idOf(index),
-  sampleNumber: String(41001 + index),
+  sampleNumber: String(410_010 + index),
   sampleKind: 'blank',
   workOn: '2026-05-12',
   worker: absent('noAirDrawn'),

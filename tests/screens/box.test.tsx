@@ -253,7 +253,7 @@ describe('the hand-over', () => {
     expect(alerts()).toContain('Is the box sealed?');
     await choose(user, 'Is the box sealed?', 'Yes');
     await user.click(await button('Handed over now'));
-    expect(await screen.findByText(/Handed over to Parcel van 25 November 2026/)).toBeVisible();
+    expect(await screen.findByText(/Handed over to Parcel van, 25 November 2026/)).toBeVisible();
     expect(screen.getByText('Tracking number ZX 0042')).toBeVisible();
     expect((await lastFact('boxHandedOver.v1'))?.body).toMatchObject({ trackingNumber: 'ZX 0042', sealed: true });
     await user.click(await button('It has arrived'));

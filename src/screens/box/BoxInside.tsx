@@ -14,6 +14,7 @@ interface BoxInsideProps {
 }
 
 const words = en.pack;
+const names = en.values;
 const answer = (yes: boolean): string => (yes ? words.answers.yes : words.answers.no);
 
 export function BoxInside({ box, book }: BoxInsideProps) {
@@ -32,17 +33,17 @@ export function BoxInside({ box, book }: BoxInsideProps) {
       <h2>{en.box.asked}</h2>
       <Particulars
         items={[
-          [words.analysis, packed.analysis],
-          [words.method, packed.methodId ? (methodById(packed.methodId)?.title ?? packed.methodId) : words.noMethod],
+          [names.analysis, packed.analysis],
+          [names.method, packed.methodId ? (methodById(packed.methodId)?.title ?? packed.methodId) : words.noMethod],
           [
-            words.reportingLimit,
+            names.reportingLimitUg,
             packed.reportingLimitUg === null ? en.absent.notStated : en.limitText(packed.reportingLimitUg),
           ],
-          [words.wallDeposit, answer(packed.includeWallDeposit)],
-          [words.reanalysis, answer(packed.callBeforeReanalysis)],
-          [words.turnaround, packed.turnaround],
-          [words.shownAs, words.shownAsChoices[packed.workersShownAs]],
-          [words.sampler, book.people.get(packed.samplerId)?.name ?? en.absent.notStated],
+          [names.includeWallDeposit, answer(packed.includeWallDeposit)],
+          [names.callBeforeReanalysis, answer(packed.callBeforeReanalysis)],
+          [names.turnaround, packed.turnaround],
+          [names.workersShownAs, words.shownAsChoices[packed.workersShownAs]],
+          [names.samplerName, book.people.get(packed.samplerId)?.name ?? en.absent.notStated],
         ]}
       />
       <div>

@@ -14,6 +14,8 @@ function shown(value: unknown): string {
   return wallTimeInWords(String(value));
 }
 
+const names: Readonly<Record<string, string>> = en.values;
+
 const rowsOf = (sheet: unknown): readonly CustodyRow[] => (sheet as Partial<CustodySheet>).rows ?? [];
 
 /** `/rows/2/flowAfterLPerMin` on the sheet is about the cassette in its third row; a deeper place belongs to the same value. */
@@ -25,9 +27,9 @@ function sentence({ path, onSheet, onRecord }: SheetDifference, rows: readonly C
       ? inRow
       : path
           .split('/')
-          .filter((part) => part in en.values)
+          .filter((part) => part in names)
           .at(-1);
-  const what = en.values[name ?? ''] ?? en.other;
+  const what = names[name ?? ''] ?? en.other;
   const number = first === 'rows' ? rows[Number(index)]?.sampleNumber : undefined;
   const subject = number === undefined ? what : en.ofSample(number, what);
   return en.box.difference(subject, shown(onSheet), shown(onRecord));
