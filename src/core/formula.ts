@@ -138,19 +138,20 @@ export function formula<const I extends Inputs>(definition: Definition<I>): Form
 
 function allExact(text: FormulaText, slots: readonly Slot[], terms: Record<string, Term | readonly Term[]>): boolean {
   let exact = true;
-  const see = (term: Term, slot: Slot): void => {
-    if (term.unit !== slot.unit) throw new Error(`${text.name}: ${slot.symbol} is ${term.unit}, not ${slot.unit}`);
-    if (term.estimate.kind === 'exact') return;
-    if (slot.direction === 'neither') throw new Error(`${text.name}: ${slot.symbol} must be exact`);
-    exact = false;
-  };
   for (const slot of slots) {
     const term = terms[slot.symbol];
     if (term === undefined) throw new Error(`${text.name}: ${slot.symbol} is missing`);
-    if (slot.list) for (const one of term as readonly Term[]) see(one, slot);
-    else see(term as Term, slot);
+    if (!slot.list) exact = isExact(text, slot, term as Term) && exact;
+    else for (const one of term as readonly Term[]) exact = isExact(text, slot, one) && exact;
   }
   return exact;
+}
+
+function isExact(text: FormulaText, slot: Slot, term: Term): boolean {
+  if (term.unit !== slot.unit) throw new Error(`${text.name}: ${slot.symbol} is ${term.unit}, not ${slot.unit}`);
+  if (term.estimate.kind === 'exact') return true;
+  if (slot.direction === 'neither') throw new Error(`${text.name}: ${slot.symbol} must be exact`);
+  return false;
 }
 
 function plain(slots: readonly Slot[], terms: Record<string, Term | readonly Term[]>, up: Bound, down: Bound): Plain {

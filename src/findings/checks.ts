@@ -1,5 +1,4 @@
 /** Which flow checks belong to a sample: found from pump and time, not typed (so a check may be made before it is known who wears the pump). */
-import { compareInstants } from '#core/calendar.ts';
 import type { Book, FlowCheckRecord, SampleRecord } from '#records/book.ts';
 
 export interface ChecksOfSample {
@@ -16,8 +15,9 @@ export interface ChecksOfSample {
 
 const none: ChecksOfSample = { before: null, after: null, emptyBefore: null, emptyAfter: null, shared: [] };
 
-const byTime = (a: FlowCheckRecord, b: FlowCheckRecord): number =>
-  compareInstants(a.happened.at, b.happened.at) || compareInstants(a.id, b.id);
+/** Is the first check later? Of two at one instant the id decides, so that the order of entry does not. */
+const isLater = (a: FlowCheckRecord, b: FlowCheckRecord): boolean =>
+  a.happened.at > b.happened.at || (a.happened.at === b.happened.at && a.id > b.id);
 
 const inLine = (check: FlowCheckRecord): boolean => check.inLine !== 'nothing';
 
@@ -29,36 +29,57 @@ function wornOnPump(sample: SampleRecord, book: Book): string[] {
   return found;
 }
 
+const anyWithin = (instants: readonly string[], fromAt: string, toAt: string): boolean =>
+  instants.some((at) => fromAt <= at && at < toAt);
+
 type Before = Pick<ChecksOfSample, 'before' | 'emptyBefore'>;
 type After = Pick<ChecksOfSample, 'after' | 'emptyAfter'>;
 
+/** The latest, or the earliest, of those wanted. */
+function extreme(
+  checks: readonly FlowCheckRecord[],
+  which: 'latest' | 'earliest',
+  isWanted: (check: FlowCheckRecord) => boolean,
+): FlowCheckRecord | null {
+  let found: FlowCheckRecord | null = null;
+  for (const check of checks) {
+    if (!isWanted(check)) continue;
+    if (found === null || isLater(check, found) === (which === 'latest')) found = check;
+  }
+  return found;
+}
+
 function beforeOf(checks: readonly FlowCheckRecord[], putOnAt: string | null): Before {
-  const ahead = checks.filter((c) => c.purpose !== 'after' && (putOnAt === null || c.happened.at <= putOnAt));
-  const before = ahead.findLast(inLine) ?? null;
+  const ahead = checks.filter(
+    ({ purpose, happened }) => purpose !== 'after' && (putOnAt === null || happened.at <= putOnAt),
+  );
+  const before = extreme(ahead, 'latest', inLine);
   const since = before?.happened.at ?? '';
-  return { before, emptyBefore: ahead.findLast((c) => !inLine(c) && c.happened.at > since) ?? null };
+  return { before, emptyBefore: extreme(ahead, 'latest', (c) => !inLine(c) && c.happened.at > since) };
 }
 
 function afterOf(checks: readonly FlowCheckRecord[], stoppedAt: string): After {
-  const past = checks.filter((c) => c.happened.at >= stoppedAt);
-  const nextBefore = past.find((c) => c.purpose === 'before')?.happened.at ?? null;
-  const own = past.filter((c) => c.purpose !== 'before' && (nextBefore === null || c.happened.at <= nextBefore));
-  const after = own.find(inLine) ?? null;
-  return { after, emptyAfter: after ? null : (own.find((c) => !inLine(c)) ?? null) };
+  const past = checks.filter(({ happened }) => happened.at >= stoppedAt);
+  const nextBefore = extreme(past, 'earliest', ({ purpose }) => purpose === 'before')?.happened.at ?? null;
+  const own = past.filter(
+    ({ purpose, happened }) => purpose !== 'before' && (nextBefore === null || happened.at <= nextBefore),
+  );
+  const after = extreme(own, 'earliest', inLine);
+  return { after, emptyAfter: after ? null : extreme(own, 'earliest', (c) => !inLine(c)) };
 }
 
 /** A check between two cassettes is the one's after and the other's before. Nothing in line is not a flow check. */
 export function checksOfSample(sample: SampleRecord, book: Book): ChecksOfSample {
   if (sample.pumpId === null) return none;
-  const checks = [...book.flowChecks.values()].filter(({ pumpId }) => pumpId === sample.pumpId).sort(byTime);
+  const checks: FlowCheckRecord[] = [];
+  for (const check of book.flowChecks.values()) if (check.pumpId === sample.pumpId) checks.push(check);
   const putOnAt = sample.putOn?.at ?? null;
   const stoppedAt = sample.stopped?.at ?? null;
   const { before, emptyBefore } = beforeOf(checks, putOnAt);
   const { after, emptyAfter } = stoppedAt === null ? none : afterOf(checks, stoppedAt);
   const others = wornOnPump(sample, book);
-  const wornBetween = (fromAt: string, toAt: string): boolean => others.some((at) => fromAt <= at && at < toAt);
   const shared: FlowCheckRecord[] = [];
-  if (before && putOnAt !== null && wornBetween(before.happened.at, putOnAt)) shared.push(before);
-  if (after && stoppedAt !== null && wornBetween(stoppedAt, after.happened.at)) shared.push(after);
+  if (before && putOnAt !== null && anyWithin(others, before.happened.at, putOnAt)) shared.push(before);
+  if (after && stoppedAt !== null && anyWithin(others, stoppedAt, after.happened.at)) shared.push(after);
   return { before, after, emptyBefore, emptyAfter, shared };
 }

@@ -1,4 +1,5 @@
 /** What one flow check says: the local volume flow, and what was wrong with it, told at once. */
+import { sideOf } from '#core/comparison.ts';
 import { exactly } from '#core/estimate.ts';
 import { recorded, type Term } from '#core/formula.ts';
 import { meanOfReadings, readingHalfWidth, readingMidpoint } from '#core/reading.ts';
@@ -34,72 +35,102 @@ interface Readings {
   readonly halfWidthPct: number;
 }
 
-/** A steady reading is its own midpoint; a bouncing float is the middle of its ends. All readings are kept. */
+const readTerm = (name: string, flowLPerMin: number, because: readonly string[]): Term =>
+  recorded(name, 'L/min', exactly(flowLPerMin), because);
+
+type Reading = FlowCheckRecord['readings'][number];
+
+/** A steady reading is its own midpoint; a bouncing float is the middle of its ends. */
+function midpointOf({ lowLPerMin, highLPerMin }: Reading, because: readonly string[]): Term {
+  if (lowLPerMin === highLPerMin) return readTerm('reading', lowLPerMin, because);
+  const lo = readTerm('lowEnd', Math.min(lowLPerMin, highLPerMin), because);
+  return readingMidpoint.of({ lo, hi: readTerm('highEnd', Math.max(lowLPerMin, highLPerMin), because) });
+}
+
+function widthOf({ lowLPerMin, highLPerMin }: Reading): number {
+  if (lowLPerMin === highLPerMin) return 0;
+  return readingHalfWidth.compute({ lo: Math.min(lowLPerMin, highLPerMin), hi: Math.max(lowLPerMin, highLPerMin) });
+}
+
+/** All readings are kept; several count as their mean. */
 function readingsOf(check: FlowCheckRecord, because: readonly string[]): Readings {
-  const term = (name: string, value: number): Term => recorded(name, 'L/min', exactly(value), because);
   let halfWidthPct = 0;
-  const midpoints = check.readings.map(({ lowLPerMin: lo, highLPerMin: hi }): Term => {
-    if (lo === hi) return term('reading', lo);
-    const ends = { lo: Math.min(lo, hi), hi: Math.max(lo, hi) };
-    halfWidthPct = Math.max(halfWidthPct, readingHalfWidth.compute(ends));
-    return readingMidpoint.of({ lo: term('lowEnd', ends.lo), hi: term('highEnd', ends.hi) });
-  });
-  const bounces = halfWidthPct > flowTolerance().halfWidthUpTo.value;
-  const lows = (): Term[] => check.readings.map((r) => term('lowEnd', Math.min(r.lowLPerMin, r.highLPerMin)));
+  const midpoints: Term[] = [];
+  for (const reading of check.readings) {
+    halfWidthPct = Math.max(halfWidthPct, widthOf(reading));
+    midpoints.push(midpointOf(reading, because));
+  }
   return {
     mean: meanOfReadings.of({ Qi: midpoints }),
-    meanOfLow: bounces ? meanOfReadings.of({ Qi: lows() }) : null,
+    meanOfLow: sideOf(halfWidthPct, flowTolerance().halfWidthUpTo.value) > 0 ? lowMeanOf(check, because) : null,
     halfWidthPct,
   };
 }
 
-/** Blank dates are doubts too: a meter that nobody can show to be in date supports nothing low. */
-function meterReasons(meter: MeterRecord | undefined, checkedOn: string): Reason[] {
-  if (!meter) return [reason('meterNotInBook')];
-  const found: Reason[] = [];
-  if (meter.dueOn === null) found.push(reason('meterDueNotKnown', meter.factIds));
-  else if (checkedOn > meter.dueOn) found.push(reason('meterOutOfDate', meter.factIds, { dueOn: meter.dueOn }));
-  if (meter.certificateOn === null) found.push(reason('meterCertificateNotKnown', meter.factIds));
-  else if (meter.certificateOn > checkedOn)
-    found.push(reason('meterCertifiedLater', meter.factIds, { certificateOn: meter.certificateOn }));
-  return [...found, ...recordDoubts(meter)];
+function lowMeanOf(check: FlowCheckRecord, because: readonly string[]): Term {
+  const Qi = check.readings.map((r) => readTerm('lowEnd', Math.min(r.lowLPerMin, r.highLPerMin), because));
+  return meanOfReadings.of({ Qi });
 }
 
-function rangeReasons(flow: Term | null, method: FlowRange | null, because: readonly string[]): Reason[] {
-  if (!flow || !method || flow.estimate.kind !== 'exact') return [];
+/** Blank dates are doubts too: a meter that nobody can show to be in date supports nothing low. */
+function addMeterReasons(meter: MeterRecord | undefined, checkedOn: string, found: Reason[]): void {
+  if (!meter) {
+    found.push(reason('meterNotInBook'));
+    return;
+  }
+  const { dueOn, certificateOn, factIds } = meter;
+  if (dueOn === null) found.push(reason('meterDueNotKnown', factIds));
+  else if (checkedOn > dueOn) found.push(reason('meterOutOfDate', factIds, { dueOn }));
+  if (certificateOn === null) found.push(reason('meterCertificateNotKnown', factIds));
+  else if (certificateOn > checkedOn) found.push(reason('meterCertifiedLater', factIds, { certificateOn }));
+  addAll(found, recordDoubts(meter));
+}
+
+function addAll(found: Reason[], more: readonly Reason[]): void {
+  for (const one of more) found.push(one);
+}
+
+function addRangeReason(
+  flow: Term | null,
+  method: FlowRange | null,
+  because: readonly string[],
+  found: Reason[],
+): void {
+  if (!flow || !method || flow.estimate.kind !== 'exact') return;
   const flowLPerMin = flow.estimate.value;
   const { flowFromLPerMin: fromLPerMin, flowToLPerMin: toLPerMin } = method;
-  if (fromLPerMin <= flowLPerMin && flowLPerMin <= toLPerMin) return [];
-  return [reason('flowOutsideMethod', because, { flowLPerMin, fromLPerMin, toLPerMin })];
+  if (sideOf(flowLPerMin, fromLPerMin) < 0 || sideOf(flowLPerMin, toLPerMin) > 0)
+    found.push(reason('flowOutsideMethod', because, { flowLPerMin, fromLPerMin, toLPerMin }));
 }
 
 /** `method` null: the range is not told (the sample's own finding then says that no method is known). */
 export function findFlowCheck(check: FlowCheckRecord, book: Book, method: FlowRange | null): FlowCheckFinding {
   const because = check.factIds;
   const { mean, meanOfLow, halfWidthPct } = readingsOf(check, because);
-  const base = { flowCheckId: check.id, halfWidthPct };
+  const flowCheckId = check.id;
   if (check.inLine === 'nothing')
-    return { ...base, flow: null, lowFlow: null, reasons: [reason('nothingInLine', because)] };
+    return { flowCheckId, halfWidthPct, flow: null, lowFlow: null, reasons: [reason('nothingInLine', because)] };
 
   const meter = book.meters.get(check.meterId);
-  const site = book.sites.get(book.shifts.get(check.shiftId)?.siteId ?? '') ?? null;
+  const shift = book.shifts.get(check.shiftId);
+  const site = book.sites.get(shift?.siteId ?? '') ?? null;
   const local = localFlow(mean, check, meter, site);
   const low = meanOfLow ? localFlow(meanOfLow, check, meter, site) : null;
-  const reasons: Reason[] = [
-    ...rangeReasons(local.flow, method, because),
-    ...meterReasons(meter, book.shifts.get(check.shiftId)?.workOn ?? check.happened.at.slice(0, 10)),
-    ...local.reasons,
-    ...recordDoubts(check),
-  ];
+  const reasons: Reason[] = [];
+  addRangeReason(local.flow, method, because, reasons);
+  addMeterReasons(meter, shift?.workOn ?? check.happened.at.slice(0, 10), reasons);
+  addAll(reasons, local.reasons);
+  addAll(reasons, recordDoubts(check));
+  if (site) addAll(reasons, recordDoubts(site));
   if (meanOfLow) {
     const upToPct = flowTolerance().halfWidthUpTo.value;
     reasons.push(reason('flowBounces', because, { halfWidthPct, upToPct }));
     // the low end lies outside the certificate: nothing protective can be said of it
-    if (low && !low.flow) reasons.push(...low.reasons);
+    if (low && !low.flow) addAll(reasons, low.reasons);
   }
   if (check.readings.length < readingsCount.value)
     reasons.push(
       reason('fewReadings', because, { readingsCount: check.readings.length, wantedCount: readingsCount.value }),
     );
-  return { ...base, flow: local.flow, lowFlow: low?.flow ?? null, reasons };
+  return { flowCheckId, halfWidthPct, flow: local.flow, lowFlow: low?.flow ?? null, reasons };
 }

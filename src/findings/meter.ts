@@ -15,20 +15,21 @@ export interface LocalFlow {
   readonly reasons: readonly Reason[];
 }
 
+const none: readonly Reason[] = [];
+
 /** Soap-film and dry-piston meters measure volume itself: without pairs their certificate states no correction. */
 const measuresVolume = (meter: MeterRecord): boolean =>
   meter.meterKind === 'soapFilm' || meter.meterKind === 'dryPiston';
 
 function byCertificate(read: Term, meter: MeterRecord): LocalFlow {
   if (meter.pairs.length === 0)
-    return { flow: read, reasons: measuresVolume(meter) ? [] : [reason('certificatePairsBlank', meter.factIds)] };
-  const pair = (name: string, value: number): Term => recorded(name, 'L/min', exactly(value), meter.factIds);
+    return { flow: read, reasons: measuresVolume(meter) ? none : [reason('certificatePairsBlank', meter.factIds)] };
   const pairs = meter.pairs.map(({ readLPerMin, trueLPerMin }) => ({
-    read: pair('certificateRead', readLPerMin),
-    true: pair('certificateTrue', trueLPerMin),
+    read: recorded('certificateRead', 'L/min', exactly(readLPerMin), meter.factIds),
+    true: recorded('certificateTrue', 'L/min', exactly(trueLPerMin), meter.factIds),
   }));
   const answer = flowByCertificate(read, pairs);
-  if (answer.kind === 'applied') return { flow: answer.flow, reasons: [] };
+  if (answer.kind === 'applied') return { flow: answer.flow, reasons: none };
   if (answer.kind === 'pairsUnusable')
     return { flow: read, reasons: [reason('certificatePairsUnusable', meter.factIds)] };
   const readLPerMin = read.estimate.kind === 'exact' ? read.estimate.value : 0;
@@ -72,9 +73,13 @@ export function localFlow(
   meter: MeterRecord | undefined,
   site: SiteRecord | null,
 ): LocalFlow {
-  if (!meter) return { flow: read, reasons: [] };
+  if (!meter) return { flow: read, reasons: none };
   const certified = byCertificate(read, meter);
+  // whether it reads true in the air of the site nobody knows, whatever its pairs say
+  if (meter.meterKind === 'other')
+    return { flow: certified.flow, reasons: [...certified.reasons, reason('meterKindNotKnown', meter.factIds)] };
   if (!certified.flow || meter.meterKind !== 'rotameter') return certified;
   const corrected = forSiteAir(certified.flow, check, meter, site);
+  if (certified.reasons.length === 0) return corrected;
   return { flow: corrected.flow, reasons: [...certified.reasons, ...corrected.reasons] };
 }

@@ -2,7 +2,10 @@
 import type { RecordBase } from '#records/book.ts';
 import { type Reason, reason } from './reason.ts';
 
-export function recordDoubts(record: Pick<RecordBase, 'conflicts' | 'notUnderstood'>): Reason[] {
+const none: readonly Reason[] = [];
+
+export function recordDoubts(record: Pick<RecordBase, 'conflicts' | 'notUnderstood'>): readonly Reason[] {
+  if (record.conflicts.length === 0 && record.notUnderstood.length === 0) return none;
   const found: Reason[] = [];
   if (record.conflicts.length > 0)
     found.push(

@@ -44,7 +44,7 @@ function checked(
 ) {
   if (!check) return null;
   const finding = findFlowCheck(check, book, range);
-  reasons.push(...finding.reasons.map(asDoubt));
+  for (const one of finding.reasons) reasons.push(asDoubt(one));
   if (check.lotId !== sample.lotId) reasons.push(reason('lotDiffers', check.factIds));
   return finding;
 }
@@ -132,9 +132,14 @@ export function sampleFlowOf(
   const [Qb, Qa] = [before?.flow ?? null, after?.flow ?? null];
   for (const empty of [checks.emptyBefore, checks.emptyAfter])
     if (empty) reasons.push(asDoubt(reason('nothingInLine', empty.factIds)));
-  const checkedOn = checks.before?.shiftId.slice(-10);
-  if (checks.before && checkedOn !== undefined && checkedOn !== sample.workOn)
-    reasons.push(reason('flowBeforeOfOtherDay', checks.before.factIds, { checkedOn }));
+  for (const [check, key] of [
+    [checks.before, 'flowBeforeOfOtherDay'],
+    [checks.after, 'flowAfterOfOtherDay'],
+  ] as const) {
+    const checkedOn = check?.shiftId.slice(-10);
+    if (check && checkedOn !== undefined && checkedOn !== sample.workOn)
+      reasons.push(reason(key, check.factIds, { checkedOn }));
+  }
   for (const check of checks.shared) reasons.push(reason('flowCheckShared', check.factIds));
   reasons.push(...missingReasons(sample, Qb, Qa));
 
