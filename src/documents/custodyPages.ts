@@ -46,8 +46,6 @@ const textsOf = (value: unknown): string[] => {
 };
 
 function closing(frame: Frame, sheet: CustodySheet, notes: readonly string[]): Piece[] {
-  const small = (text: string, gapBeforePt: number, keepWithNext: boolean) =>
-    textPieces(frame, text, { tag: 'P', style: 'small', gapBeforePt, keepWithNext });
   const body = (text: string) => textPieces(frame, text, { tag: 'P', style: 'body', gapBeforePt: 2 });
   const isNumbered = textsOf(sheet).some((text) => needsNumbers(text, frame.measure.holds));
   const said = isNumbered ? [...notes, en.bracketNote] : notes;
@@ -55,8 +53,7 @@ function closing(frame: Frame, sheet: CustodySheet, notes: readonly string[]): P
   const heads = sheet.heads.map(({ factId, link }) => `${factId} ${link}`).join(', ');
   return [
     ...(said.length > 0 ? [...headed, ...said.flatMap(body)] : []),
-    ...small(en.attached, 10, true),
-    ...small(en.heads(heads), 0, false),
+    ...textPieces(frame, `${en.attached} ${en.heads(heads)}`, { tag: 'P', style: 'small', gapBeforePt: 6 }),
   ];
 }
 

@@ -47,7 +47,7 @@ export const en = {
     method: 'Method',
     noMethod: 'Left to the laboratory',
     reportingLimit: 'Reporting limit asked, on each filter',
-    reportingLimitHint: 'May stay empty. The lower it is, the less air can prove a day to be low.',
+    reportingLimitHint: 'May stay empty. With a lower limit less air is enough to show that a day was low.',
     wallDeposit: 'Include the dust on the inner wall of the cassette?',
     reanalysis: 'Call before analyzing anything again?',
     answers: { yes: 'Yes', no: 'No' },
