@@ -27,9 +27,9 @@ function regularReasons({ regular, factIds }: WorkdayRecord): Reason[] {
   return regular.regular === 'yes' ? [] : [reason('notRegular', [regular.factId], { why: regular.reason ?? '' })];
 }
 
-/** A sample that was prepared and never put on says nothing of the day. */
-const counts = (sample: SampleFinding): boolean =>
-  sample.run.sampledMin > 0 || sample.run.unsampledMin > 0 || sample.run.running;
+/** A sample that was prepared and never put on says nothing of the day, unless the laboratory found something on it. */
+const counts = ({ run, mass }: SampleFinding): boolean =>
+  run.sampledMin > 0 || run.unsampledMin > 0 || run.running || mass !== null;
 
 /** A reason of a sample, with its number, so that a day with two says which. */
 export const ofSample = (sample: SampleFinding): Reason[] =>

@@ -22,6 +22,7 @@ export const reasonWeights = {
   pressureBlank: 'doubts',
   calibrationConditionsBlank: 'doubts',
   certificatePairsBlank: 'doubts',
+  meterKindNotKnown: 'doubts',
   certificatePairsUnusable: 'doubts',
   methodNotKnown: 'doubts',
   // one sample, in the field
@@ -30,6 +31,7 @@ export const reasonWeights = {
   noFlowBefore: 'doubts',
   noFlowAfter: 'doubts',
   flowBeforeOfOtherDay: 'doubts',
+  flowAfterOfOtherDay: 'doubts',
   flowCheckShared: 'doubts',
   flowChangedSome: 'notes',
   flowChangedMuch: 'doubts',

@@ -1,5 +1,5 @@
 /** What the field record of one sample leaves open: fitting, looks, mishaps, clock, numbers. */
-import type { Book, SampleRecord } from '#records/book.ts';
+import type { Book, RecordBase, SampleRecord } from '#records/book.ts';
 import { taskById } from '#reference/tasks.ts';
 import { type Reason, reason } from './reason.ts';
 import { recordDoubts } from './recordDoubts.ts';
@@ -21,7 +21,8 @@ function fittingReasons(sample: SampleRecord): Reason[] {
   const because = sample.factIds.slice(0, 1);
   const found: Reason[] = [];
   for (const point of points) if (!fitting.points[point]) found.push(reason('fittingPointMissed', because, { point }));
-  if (!sample.taskIds.some((id) => taskById(id)?.hotWork)) return found;
+  // a task that this version does not know may be hot work
+  if (!sample.taskIds.some((id) => taskById(id)?.hotWork ?? true)) return found;
   const { insideHelmet } = fitting.points;
   if (insideHelmet === null) found.push(reason('helmetNotStated', because));
   else if (!insideHelmet) found.push(reason('fittingPointMissed', because, { point: 'insideHelmet' }));
@@ -62,6 +63,23 @@ function mediaReasons(sample: SampleRecord, book: Book): Reason[] {
   return found;
 }
 
+/** Facts of a newer version about what the sample stands in: nobody here knows what they take back. */
+function aroundReasons(sample: SampleRecord, book: Book): Reason[] {
+  const { shiftId, siteId, lotId, pumpId, workerId } = sample;
+  const found: Reason[] = [];
+  const see = (record: Pick<RecordBase, 'notUnderstood'> | null | undefined): void => {
+    if (record && record.notUnderstood.length > 0) found.push(reason('notUnderstood', record.notUnderstood));
+  };
+  see(book.book);
+  see(book.shifts.get(shiftId));
+  see(book.sites.get(siteId));
+  see(book.lots.get(lotId));
+  if (pumpId !== null) see(book.pumps.get(pumpId));
+  if (workerId !== null) see(book.people.get(workerId));
+  for (const box of book.boxes.values()) if (box.packed.sampleIds.includes(sample.id)) see(box);
+  return found;
+}
+
 /** A void needs no reason to count; without one it says so. */
 function voidReasons({ voided }: SampleRecord): Reason[] {
   return voided ? [reason('voided', [voided.factId], { why: voided.why ?? '' })] : [];
@@ -69,7 +87,12 @@ function voidReasons({ voided }: SampleRecord): Reason[] {
 
 export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
   if (sample.sampleKind === 'blank')
-    return [...voidReasons(sample), ...mediaReasons(sample, book), ...recordDoubts(sample)];
+    return [
+      ...voidReasons(sample),
+      ...mediaReasons(sample, book),
+      ...recordDoubts(sample),
+      ...aroundReasons(sample, book),
+    ];
   const open: Reason[] = [];
   if (!sample.putOn) open.push(reason('notPutOn', sample.factIds.slice(0, 1)));
   else if (!sample.stopped) open.push(reason('stillRunning', [sample.putOn.factId]));
@@ -80,5 +103,6 @@ export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
     ...eventReasons(sample),
     ...mediaReasons(sample, book),
     ...recordDoubts(sample),
+    ...aroundReasons(sample, book),
   ];
 }

@@ -13,6 +13,7 @@ const number = (value: unknown, absent: number): number => (isNumber(value) ? va
 
 /** An absent number is the least careful: nothing follows from it. */
 const higher: Careful = (a, b) => number(a, -1) - number(b, -1);
+const higherOrAbsent: Careful = (a, b) => number(a, Number.MAX_VALUE) - number(b, Number.MAX_VALUE);
 const lower: Careful = (a, b) => number(b, Number.MAX_VALUE) - number(a, Number.MAX_VALUE);
 /** An absent day is the most careful: then nobody can say that the meter is in date. */
 const earlierDay: Careful = (a, b) => order(String(b ?? ''), String(a ?? ''));
@@ -60,6 +61,11 @@ const workedMin = (pieces: unknown): number =>
 /** More hours leave more minutes to account for. */
 export const longerWork: Careful = (a, b) => workedMin(a) - workedMin(b);
 
+/** Points of a fitting that were not met, or not looked at. */
+const missedCount = (points: unknown): number =>
+  Object.values(points as Readonly<Record<string, unknown>>).filter((met) => met !== true).length;
+export const morePointsMissed: Careful = (a, b) => missedCount(a) - missedCount(b);
+
 type Row = readonly [path: RegExp, careful: Careful];
 
 /** Worn minutes: the shorter stretch is careful, because what was not sampled stays unknown and blocks *below*. */
@@ -71,7 +77,8 @@ const table: Partial<Record<FactKind, readonly Row[]>> = {
   'resultReceived.v1': [
     [/^\/mass$/, heavier],
     [/^\/mass\/(massUg|reportingLimitUg)$/, higher],
-    [/^\/reportingLimitUg$/, higher],
+    // without it nothing may be subtracted for blanks
+    [/^\/reportingLimitUg$/, higherOrAbsent],
     [/^\/saeFraction$/, higher],
     // Only "no" lets a blank be subtracted.
     [/^\/blankCorrected$/, ranked('no', 'notStated', 'yes')],
@@ -91,7 +98,11 @@ const table: Partial<Record<FactKind, readonly Row[]>> = {
   'fittingChecked.v1': [[/^\/points\/[a-zA-Z]+$/, ranked(null, true, false)]],
   'flowDecided.v1': [[/^\/use$/, ranked('average', 'lower')]],
   'meterAdded.v1': [[/^\/(certificateOn|dueOn)$/, earlierDay]],
-  'workHoursStated.v1': [[/^\/pieces$/, longerWork]],
+  'workHoursStated.v1': [
+    [/^\/pieces$/, longerWork],
+    [/^\/pieces\/\d+\/startedAt$/, earlier],
+    [/^\/pieces\/\d+\/endedAt$/, later],
+  ],
   'otherWorkAsked.v1': [[/^\/(callOut|secondSite|secondEmployer)$/, ranked('no', 'yes')]],
   'minutesExplained.v1': [[/^\/as$/, ranked('away', 'sameAs', 'unknown')]],
   'dayDescribed.v1': [[/^\/regular$/, ranked('yes', 'no')]],

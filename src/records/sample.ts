@@ -3,7 +3,7 @@
  * used to be the sampling form with the laboratory's report clipped to it.
  */
 import type { Interval, SampleRecord } from './book.ts';
-import { carefulOf } from './careful.ts';
+import { carefulOf, morePointsMissed } from './careful.ts';
 import { setBack } from './clockDoubts.ts';
 import type { Fact } from './fact.ts';
 import { type FoldInput, firstOf, ofKind, withConflicts } from './foldCase.ts';
@@ -120,11 +120,18 @@ export function foldSample({ base, facts, settlements }: FoldInput): SampleRecor
     settlements,
   });
   const { results, conflicts } = resultsOf(ofKind(facts, 'resultReceived.v1'), settlements);
-  const fitting = ofKind(facts, 'fittingChecked.v1').at(-1);
+  const fittings = standingStatement({
+    facts: ofKind(facts, 'fittingChecked.v1'),
+    path: '/points',
+    valueIn: ({ body }) => body.points,
+    careful: morePointsMissed,
+    settlements,
+  });
+  const fitting = fittings.fact;
   const voided = firstOf(facts, 'sampleVoided.v1');
   const decision = decided.fact;
   return {
-    ...withConflicts(base, [decided.conflict, ...conflicts]),
+    ...withConflicts(base, [decided.conflict, fittings.conflict, ...conflicts]),
     ...origin,
     fitting: fitting ? { ...fitting.body, at: fitting.happened.at } : null,
     putOn: line.putOn && momentOf(line.putOn),

@@ -56,6 +56,8 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   calibrationConditionsBlank: () =>
     'Temperature and pressure at which the flow meter was calibrated are not written down.',
   certificatePairsBlank: () => "The read and true flows of the flow meter's certificate are not written down.",
+  meterKindNotKnown: () =>
+    'The flow meter is of another kind than soap-film, dry piston or rotameter; how it reads in the air of the site is not known.',
   certificatePairsUnusable: () =>
     "The pairs of the flow meter's certificate contradict each other; the reading stands as read.",
   methodNotKnown: () => 'The analytical method is not written down, so its flow and volume cannot be checked.',
@@ -64,6 +66,7 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   noFlowBefore: () => 'There is no flow before.',
   noFlowAfter: () => 'There is no flow after.',
   flowBeforeOfOtherDay: (p) => `The flow before is of another day (${p.checkedOn}).`,
+  flowAfterOfOtherDay: (p) => `The flow after is of another day (${p.checkedOn}).`,
   flowCheckShared: () =>
     'Another cassette was worn between this one and its flow check; the flow was not read in between.',
   flowChangedSome: (p) =>

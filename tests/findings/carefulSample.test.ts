@@ -43,16 +43,19 @@ describe('the sound day', () => {
 });
 
 describe('a pump that ran without drawing air through the filter', () => {
-  it.each(['tubingOff', 'other'] as const)('%s: the minutes since the last look stay unsampled, whatever the display', (kind) => {
-    const day = dayOf(soundDay(24, [look('14:00'), fault('17:00', kind), putBackOn('17:10')]));
-    const [sample] = day.samples;
-    // from 14:00, last seen drawing, to 17:10
-    expect(sample?.run.unsampledMin).toBe(190);
-    expect(sample?.wornMin?.estimate).toEqual({ kind: 'exact', value: 290 });
-    // 24 / (0.48 × 2) whatever the minutes; the rest of the day is not known
-    expect(day.twa8?.estimate).toEqual({ kind: 'atLeast', lower: expect.closeTo(25, 9) });
-    expect(standing(day, 'actionLevel').crossed).toBe('unresolved');
-  });
+  it.each(['tubingOff', 'other'] as const)(
+    '%s: the minutes since the last look stay unsampled, whatever the display',
+    (kind) => {
+      const day = dayOf(soundDay(24, [look('14:00'), fault('17:00', kind), putBackOn('17:10')]));
+      const [sample] = day.samples;
+      // from 14:00, last seen drawing, to 17:10
+      expect(sample?.run.unsampledMin).toBe(190);
+      expect(sample?.wornMin?.estimate).toEqual({ kind: 'exact', value: 290 });
+      // 24 / (0.48 × 2) whatever the minutes; the rest of the day is not known
+      expect(day.twa8?.estimate).toEqual({ kind: 'atLeast', lower: expect.closeTo(25, 9) });
+      expect(standing(day, 'actionLevel').crossed).toBe('unresolved');
+    },
+  );
 
   it('tubing off, and then away from the lead area: the display does not turn it into sampled minutes', () => {
     const left = wanted('leadAreaLeft.v1', { sampleId: ids.one, reason: 'lunch' }, { at: at('17:05') });
