@@ -242,6 +242,22 @@ describe('the custody sheet', () => {
   });
 });
 
+test('no sheet is made over a cassette that was never put on: the page says which', async () => {
+  await sampledDay();
+  const user = await packed();
+  const one = sampleOf(stage.day);
+  await put([one.prepared(entry())]);
+  const { id, body } = (await lastFact('boxPacked.v1')) ?? { id: '', body: {} };
+  const sampleIds = body.sampleIds as string[];
+  const more = { path: '/sampleIds', old: sampleIds, new: [...sampleIds, one.sampleId], supersedes: null };
+  const about = [`box:${body.boxId}`];
+  await put([newFact('valueCorrected.v1', { replaces: id, ...more }, { ...entry(), why: 'Left out', about })]);
+  expect(await screen.findByText(/was never put on/)).toBeVisible();
+  await user.click(await button('Make the custody sheet'));
+  await waitFor(() => expect(alerts()).toContain('was never put on'));
+  expect(await lastFact('custodySheetIssued.v1')).toBeUndefined();
+});
+
 describe('the hand-over', () => {
   test('keeps to whom, under which number, sealed or not, and the arrival', async () => {
     await sampledDay();
