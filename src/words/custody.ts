@@ -30,7 +30,7 @@ export const en = {
   site: 'Site',
   place: 'Place',
   placeIs: (place: string, stateCode: string) => `${place}, ${stateCode}`,
-  placeUnstated: (stateCode: string) => `${stateCode}, address not stated`,
+  placeUnstated: (stateCode: string) => stateCode,
   setting: 'Work was done',
   settings: { indoors: 'indoors', outdoors: 'outdoors' },
   sampler: 'Sampler',
