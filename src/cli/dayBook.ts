@@ -3,7 +3,7 @@
  * Where the app names a fact, a record here names the path in the file that it stands in.
  */
 import type { AnyRecord, Book, FlowCheckRecord, SampleRecord, ShiftRecord, WorkdayRecord } from '#records/book.ts';
-import type { DayFile } from './dayFile.ts';
+import type { DayFile, DayInFile } from './dayFile.ts';
 import { baseAt, shiftIdOf, utc, workdayIdOf } from './dayIds.ts';
 import { recordOfSample, resultsOf } from './daySample.ts';
 
@@ -35,7 +35,7 @@ function checkRecord(
   };
 }
 
-function workdayRecord(day: DayFile['days'][number], i: number): WorkdayRecord {
+function workdayRecord(day: DayInFile, i: number): WorkdayRecord {
   const path = `/days/${i}`;
   const workdayId = workdayIdOf(day.worker, day.workOn);
   const idOf = (number: string | null | undefined): string | null =>
@@ -63,7 +63,9 @@ function workdayRecord(day: DayFile['days'][number], i: number): WorkdayRecord {
       reason: one.reason ?? null,
       factId: `${path}/explained/${j}`,
     })),
-    regular: day.regular ? { regular: day.regular, reason: null, factId: `${path}/regular` } : null,
+    regular: day.regular
+      ? { regular: day.regular, reason: day.notRegularWhy ?? null, factId: `${path}/regular` }
+      : null,
   };
 }
 
@@ -109,9 +111,9 @@ function siteRecords(file: DayFile): Book['sites'] {
       siteId: site.name,
       name: site.name,
       stateCode: site.stateCode,
-      setting: 'indoors' as const,
+      setting: site.setting,
       altitudeM: site.altitudeM ?? null,
-      zone: 'UTC',
+      zone: site.zone,
     })),
   );
 }

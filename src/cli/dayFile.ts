@@ -3,152 +3,133 @@
  * offset (2026-11-25T07:12:00-06:00). What is not known is null or left out; nothing is guessed. The JSON schema is made from this.
  */
 import { z } from 'zod';
+import { isZone } from '#core/calendar.ts';
 import { stateByCode } from '#reference/states.ts';
+import { en as words } from '#words/assess.ts';
+import { blankable, day, text, time, yesNo } from './resultInFile.ts';
+import { blankInFile, sampleInFile } from './sampleInFile.ts';
 
-const text = z.string().trim().min(1).max(400);
-const time = z.iso.datetime({ offset: true }).describe('Local time with its offset: 2026-11-25T07:12:00-06:00');
-const day = z.iso.date();
-const yesNo = z.enum(['yes', 'no']);
-const blankable = <T extends z.ZodType>(schema: T) => schema.nullable().optional();
+const siteInFile = z
+  .strictObject({
+    name: text.describe('Name by which days and blanks refer to it'),
+    stateCode: z
+      .string()
+      .regex(/^[A-Z]{2}$/, words.refusals.notAState)
+      .refine((code) => stateByCode(code) !== undefined, words.refusals.notAState)
+      .describe('US state or territory, two letters: whose rule governs'),
+    setting: z.enum(['indoors', 'outdoors']).describe('Where the work was; carried, not judged'),
+    zone: text.refine(isZone, words.refusals.notAZone).describe('IANA time zone, such as America/Chicago'),
+    altitudeM: blankable(z.number().min(-500).max(9000)).describe(
+      'Altitude in metres, for station pressure where a rotameter was used and the pressure was not read',
+    ),
+  })
+  .describe('Where the work was');
 
-export const siteInFile = z.strictObject({
-  name: text,
-  stateCode: z
-    .string()
-    .regex(/^[A-Z]{2}$/)
-    .refine((code) => stateByCode(code) !== undefined, 'not a state or territory of the United States')
-    .describe('Two letters: whose rule governs'),
-  altitudeM: blankable(z.number().min(-500).max(9000)),
+const pair = z.strictObject({
+  readLPerMin: z.number().positive().describe('What the meter showed'),
+  trueLPerMin: z.number().positive().describe('What the flow was'),
 });
 
-export const meterInFile = z.strictObject({
-  name: text,
-  meterKind: z.enum(['soapFilm', 'dryPiston', 'rotameter', 'other']),
-  certificateOn: blankable(day),
-  dueOn: blankable(day),
-  calibrationTemperatureC: blankable(z.number().min(-40).max(60)),
-  calibrationPressureKPa: blankable(z.number().min(30).max(120)),
-  pairs: z
-    .array(z.strictObject({ readLPerMin: z.number().positive(), trueLPerMin: z.number().positive() }))
-    .max(6)
-    .optional()
-    .describe("The certificate's read-against-true pairs"),
-});
+const meterInFile = z
+  .strictObject({
+    name: text.describe('Name or serial by which flow checks refer to it'),
+    meterKind: z
+      .enum(['soapFilm', 'dryPiston', 'rotameter', 'other'])
+      .describe('A rotameter reading is corrected for the air at the site'),
+    certificateOn: blankable(day).describe('Day of the certificate'),
+    dueOn: blankable(day).describe('Next calibration due'),
+    calibrationTemperatureC: blankable(z.number().min(-40).max(60)).describe('Air at which a rotameter was calibrated'),
+    calibrationPressureKPa: blankable(z.number().min(30).max(120)).describe('Air at which a rotameter was calibrated'),
+    pairs: z.array(pair).max(6).optional().describe("The certificate's read-against-true pairs; refused outside them"),
+  })
+  .describe('A flow meter');
 
 const reading = z
-  .strictObject({ lowLPerMin: z.number().positive(), highLPerMin: z.number().positive() })
-  .refine(({ lowLPerMin, highLPerMin }) => lowLPerMin <= highLPerMin, 'the low end is above the high end');
-
-export const checkInFile = z.strictObject({
-  at: time,
-  pump: text,
-  meter: text.describe('Name of a meter of this file'),
-  purpose: z.enum(['before', 'after', 'between']),
-  inLine: z.enum(['representativeCassette', 'sampleCassette', 'nothing']),
-  lot: blankable(text),
-  readings: z.array(reading).min(1).max(20),
-  temperatureC: blankable(z.number().min(-40).max(60)),
-  pressureKPa: blankable(z.number().min(30).max(120)).describe('Station pressure, not reduced to sea level'),
-});
-
-export const resultInFile = z.strictObject({
-  reportNumber: text,
-  receivedOn: day,
-  massUg: z
-    .union([z.number().min(0), z.strictObject({ lessThanUg: z.number().positive() })])
-    .describe('A number, or { "lessThanUg": reporting limit }'),
-  reportingLimitUg: blankable(z.number().positive()),
-  blankCorrected: z.enum(['yes', 'no', 'notStated']),
-  wallDeposit: z.enum(['yes', 'no', 'notStated']),
-  method: blankable(text).describe('Id of a method of shared/methods, such as niosh-7082'),
-  accreditation: blankable(text),
-  laboratoryVolumeL: blankable(z.number().positive()),
-  laboratoryConcentrationUgPerM3: blankable(z.number().min(0)),
-  saeFraction: blankable(z.number().positive().max(1)),
-});
-
-const fitting = z.strictObject({
-  pumpSecured: z.boolean(),
-  tubingSecured: z.boolean(),
-  breathingZone: z.boolean(),
-  outsideRespirator: z.boolean(),
-  insideHelmet: blankable(z.boolean()).describe('Hot work only'),
-  inletDown: z.boolean(),
-  plugsOff: z.boolean(),
-  running: z.boolean(),
-});
-
-/** A stretch between put-on and stop that was not plainly worn and running. */
-const stretch = z.strictObject({
-  from: time,
-  to: time,
-  as: z
-    .enum(['offRunning', 'offStopped', 'doubtful'])
-    .describe('Off the worker, running or not; or on the worker and not known to run'),
-  awayFromLead: z.boolean(),
-  reason: blankable(text),
-});
-
-export const sampleInFile = z
   .strictObject({
-    number: z.string().regex(/^\d{4,10}$/),
-    pump: text,
-    lot: text,
-    tasks: z.array(text).min(1).describe('Ids of shared/tasks, such as handScraping'),
-    putOn: time,
-    stopped: blankable(time),
-    pumpMin: blankable(z.number().min(0).max(6000)).describe("The pump's own elapsed minutes"),
-    stretches: z.array(stretch).max(40).optional(),
-    fitting: blankable(fitting),
-    mishaps: z.array(z.enum(['wet', 'dropped', 'overloaded', 'inletUp', 'opened', 'other'])).optional(),
-    flowDecision: blankable(z.strictObject({ use: z.enum(['average', 'lower']), why: text })),
-    void: blankable(z.strictObject({ why: text })),
-    result: blankable(resultInFile),
+    lowLPerMin: z.number().positive().describe('Low end of a bouncing float; the same as the high end when steady'),
+    highLPerMin: z.number().positive().describe('High end'),
   })
-  .refine(({ putOn, stopped }) => !stopped || Date.parse(stopped) >= Date.parse(putOn), {
-    message: 'stopped before it was put on',
-    path: ['stopped'],
-  });
+  .refine(({ lowLPerMin, highLPerMin }) => lowLPerMin <= highLPerMin, words.refusals.lowAboveHigh)
+  .describe('One reading, as read');
 
-export const blankInFile = z.strictObject({
-  number: z.string().regex(/^\d{4,10}$/),
-  lot: text,
-  void: blankable(z.strictObject({ why: text })),
-  result: blankable(resultInFile),
-});
+const checkInFile = z
+  .strictObject({
+    at: time,
+    pump: text.describe('Name or serial of the pump'),
+    meter: text.describe('Name of a flow meter of this file'),
+    purpose: z.enum(['before', 'after', 'between']).describe('Between: after one cassette and before the next'),
+    inLine: z
+      .enum(['representativeCassette', 'sampleCassette', 'nothing'])
+      .describe('What was in line. With nothing in line it is not a flow check'),
+    lot: blankable(text).describe('Media lot of the cassette in line'),
+    readings: z.array(reading).min(1).max(20).describe('Every reading; their mean counts'),
+    temperatureC: blankable(z.number().min(-40).max(60)).describe('Air at the check, for a rotameter'),
+    pressureKPa: blankable(z.number().min(30).max(120)).describe('Station pressure, not reduced to sea level'),
+  })
+  .describe('A flow check of one pump');
+
+const inOrder = { message: words.refusals.endBeforeStart, path: ['to'] };
+const ordered = ({ from, to }: { readonly from: string; readonly to: string }): boolean =>
+  Date.parse(to) > Date.parse(from);
 
 const piece = z
-  .strictObject({ from: time, to: time, place: blankable(text), employer: blankable(text) })
-  .refine(({ from, to }) => Date.parse(to) > Date.parse(from), { message: 'ends before it begins', path: ['to'] });
+  .strictObject({
+    from: time,
+    to: time,
+    place: blankable(text).describe('Where, if not at the site of the day'),
+    employer: blankable(text).describe('For whom, if not for this firm'),
+  })
+  .refine(ordered, inOrder)
+  .describe('A piece of work; an unpaid break lies between two');
 
 const explained = z
   .strictObject({
     from: time,
     to: time,
-    as: z.enum(['away', 'sameAs', 'unknown']),
-    sample: blankable(text).describe('Number of the sample that the minutes are like'),
-    reason: blankable(text),
+    as: z
+      .enum(['away', 'sameAs', 'unknown'])
+      .describe('Away from the lead area (0, needs a reason); the same as a sample (needs a reason); not known'),
+    sample: blankable(sampleInFile.shape.number).describe('Number of the sample of that day that the minutes are like'),
+    reason: blankable(text).describe('How it is known'),
   })
-  .refine(({ from, to }) => Date.parse(to) > Date.parse(from), { message: 'ends before it begins', path: ['to'] });
+  .refine(ordered, inOrder)
+  .describe('What minutes without a sample were; minutes that nobody explains are unknown');
 
-export const dayInFile = z.strictObject({
-  worker: text,
-  workOn: day,
-  site: text.describe('Name of a site of this file'),
-  pieces: blankable(z.array(piece).min(1).max(12)).describe('Every piece of work of the day, for any employer'),
-  otherWork: blankable(z.strictObject({ callOut: yesNo, secondSite: yesNo, secondEmployer: yesNo })),
-  regular: blankable(yesNo),
-  explained: z.array(explained).max(60).optional(),
-  samples: z.array(sampleInFile).max(20),
-});
+const otherWork = z
+  .strictObject({
+    callOut: yesNo.describe('A call-out before or after the shift'),
+    secondSite: yesNo.describe('Work at a second site'),
+    secondEmployer: yesNo.describe('Work for a second employer'),
+  })
+  .describe('Asked of the worker: anything else that counts into the same day');
+
+const dayInFile = z
+  .strictObject({
+    worker: text.describe('Name or identifier of the worker'),
+    workOn: day.describe('The work day; a night shift has the day on which it began'),
+    site: text.describe('Name of a site of this file'),
+    pieces: blankable(z.array(piece).min(1).max(12)).describe('Every piece of work of the day, for any employer'),
+    otherWork: blankable(otherWork).describe('null: not asked'),
+    regular: blankable(yesNo).describe('Was it a regular day? No keeps it from showing that less protection is enough'),
+    notRegularWhy: blankable(text).describe('What was different'),
+    explained: z.array(explained).max(60).optional(),
+    samples: z.array(sampleInFile).max(20),
+  })
+  .describe("One worker's work day");
 
 export const dayFile = z.strictObject({
-  format: z.literal('fullshift.days.v1'),
-  note: text.optional(),
+  format: z.literal('fullshift.days.v1').describe('Says what the file is'),
+  note: text.optional().describe('Anything; it is not read'),
   sites: z.array(siteInFile).min(1).max(200),
   meters: z.array(meterInFile).max(200),
-  flowChecks: z.array(checkInFile).max(5000),
-  blanks: z.array(z.strictObject({ workOn: day, site: text, ...blankInFile.shape })).max(2000),
+  flowChecks: z
+    .array(checkInFile)
+    .max(5000)
+    .describe('They belong to a pump; which sample they go with is found from it and the time'),
+  blanks: z.array(blankInFile).max(2000),
   days: z.array(dayInFile).min(1).max(2000),
 });
 export type DayFile = z.infer<typeof dayFile>;
+export type DayInFile = DayFile['days'][number];
+export type SampleInFile = DayInFile['samples'][number];
+export type ResultInFile = NonNullable<SampleInFile['result']>;

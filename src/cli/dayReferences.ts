@@ -1,16 +1,13 @@
-/** What the schema of a day file cannot see: names that nothing in the file carries, and one thing written twice. */
-
+/** What the schema of a day file cannot see: names that nothing in the file carries, one thing written twice, results before the work. */
 import { methodById } from '#reference/methods.ts';
 import { taskById } from '#reference/tasks.ts';
-import type { DayFile } from './dayFile.ts';
+import { en as words } from '#words/assess.ts';
+import type { DayFile, DayInFile, ResultInFile } from './dayFile.ts';
+import type { Refusal } from './refusal.ts';
 
-export interface Refusal {
-  /** JSON pointer into the file. */
-  readonly path: string;
-  readonly reason: string;
-}
+type What = keyof typeof words.refusals.what;
 
-function twice<T>(list: readonly T[], nameOf: (one: T) => string, path: string, what: string): Refusal[] {
+function twice<T>(list: readonly T[], nameOf: (one: T) => string, path: string, what: What): Refusal[] {
   const seen = new Set<string>();
   return list.flatMap((one, i) => {
     const name = nameOf(one);
@@ -18,35 +15,46 @@ function twice<T>(list: readonly T[], nameOf: (one: T) => string, path: string, 
       seen.add(name);
       return [];
     }
-    return [{ path: `${path}/${i}`, reason: `${what} ${name} is in the file twice` }];
+    return [{ path: `${path}/${i}`, reason: words.refusals.twice(words.refusals.what[what], name) }];
   });
 }
 
-const missing = (names: ReadonlySet<string>, name: string | null | undefined, path: string, what: string): Refusal[] =>
+const missing = (names: ReadonlySet<string>, name: string | null | undefined, path: string, what: What): Refusal[] =>
   name === null || name === undefined || names.has(name)
     ? []
-    : [{ path, reason: `no ${what} named ${name} in the file` }];
+    : [{ path, reason: words.refusals.noSuch(words.refusals.what[what], name) }];
 
-function ofResult(method: string | null | undefined, path: string): Refusal[] {
-  return method && !methodById(method)
-    ? [{ path: `${path}/result/method`, reason: `no method ${method} is held` }]
-    : [];
+function ofResult(result: ResultInFile | null | undefined, workOn: string, at: string): Refusal[] {
+  if (!result) return [];
+  const { method, receivedOn } = result;
+  const found: Refusal[] = [];
+  if (method && !methodById(method))
+    found.push({ path: `${at}/result/method`, reason: words.refusals.noMethod(method) });
+  if (receivedOn < workOn) found.push({ path: `${at}/result/receivedOn`, reason: words.refusals.beforeWork(workOn) });
+  return found;
 }
 
-function ofDay(day: DayFile['days'][number], at: string, siteNames: ReadonlySet<string>): Refusal[] {
+function ofExplained(day: DayInFile, at: string): Refusal[] {
   const numbers = new Set(day.samples.map(({ number }) => number));
+  return (day.explained ?? []).flatMap(({ as, sample }, i) => {
+    const path = `${at}/explained/${i}/sample`;
+    if (as === 'sameAs' && !sample) return [{ path, reason: words.refusals.likeWhich }];
+    return missing(numbers, sample, path, 'sampleOfDay');
+  });
+}
+
+function ofDay(day: DayInFile, at: string, siteNames: ReadonlySet<string>): Refusal[] {
+  const tasks = day.samples.flatMap(({ tasks: ids }, i) =>
+    ids.flatMap((id, j) =>
+      taskById(id) ? [] : [{ path: `${at}/samples/${i}/tasks/${j}`, reason: words.refusals.noTask(id) }],
+    ),
+  );
   return [
     ...missing(siteNames, day.site, `${at}/site`, 'site'),
     ...twice(day.samples, ({ number }) => number, `${at}/samples`, 'sample'),
-    ...(day.explained ?? []).flatMap(({ sample }, i) =>
-      missing(numbers, sample, `${at}/explained/${i}/sample`, 'sample of that day'),
-    ),
-    ...day.samples.flatMap(({ tasks, result }, i) => [
-      ...tasks.flatMap((id, j) =>
-        taskById(id) ? [] : [{ path: `${at}/samples/${i}/tasks/${j}`, reason: `no task ${id} is held` }],
-      ),
-      ...ofResult(result?.method, `${at}/samples/${i}`),
-    ]),
+    ...ofExplained(day, at),
+    ...tasks,
+    ...day.samples.flatMap(({ result }, i) => ofResult(result, day.workOn, `${at}/samples/${i}`)),
   ];
 }
 
@@ -55,12 +63,12 @@ export function referenceProblems(file: DayFile): Refusal[] {
   const meterNames = new Set(file.meters.map(({ name }) => name));
   return [
     ...twice(file.sites, ({ name }) => name, '/sites', 'site'),
-    ...twice(file.meters, ({ name }) => name, '/meters', 'flow meter'),
+    ...twice(file.meters, ({ name }) => name, '/meters', 'meter'),
     ...twice(file.days, ({ worker, workOn }) => `${worker}, ${workOn}`, '/days', 'day'),
-    ...file.flowChecks.flatMap(({ meter }, i) => missing(meterNames, meter, `/flowChecks/${i}/meter`, 'flow meter')),
-    ...file.blanks.flatMap(({ site, result }, i) => [
+    ...file.flowChecks.flatMap(({ meter }, i) => missing(meterNames, meter, `/flowChecks/${i}/meter`, 'meter')),
+    ...file.blanks.flatMap(({ site, workOn, result }, i) => [
       ...missing(siteNames, site, `/blanks/${i}/site`, 'site'),
-      ...ofResult(result?.method, `/blanks/${i}`),
+      ...ofResult(result, workOn, `/blanks/${i}`),
     ]),
     ...file.days.flatMap((day, i) => ofDay(day, `/days/${i}`, siteNames)),
   ];

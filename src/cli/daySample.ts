@@ -1,10 +1,7 @@
 /** One sample of a day file as a record: its intervals drawn between put-on and stop, its result as received. */
 import type { Interval, SampleRecord } from '#records/book.ts';
-import type { DayFile } from './dayFile.ts';
+import type { DayInFile, ResultInFile, SampleInFile } from './dayFile.ts';
 import { baseAt, shiftIdOf, utc, workdayIdOf } from './dayIds.ts';
-
-type SampleInFile = DayFile['days'][number]['samples'][number];
-type ResultInFile = NonNullable<SampleInFile['result']>;
 
 export function resultsOf(result: ResultInFile | null | undefined, path: string): SampleRecord['results'] {
   if (!result) return [];
@@ -81,7 +78,7 @@ function fittingOf(sample: SampleInFile, path: string): SampleRecord['fitting'] 
   return { sampleId: path, mode: 'fitted', points, ...rest };
 }
 
-export function recordOfSample(sample: SampleInFile, day: DayFile['days'][number], path: string): SampleRecord {
+export function recordOfSample(sample: SampleInFile, day: DayInFile, path: string): SampleRecord {
   const typed = (at: string, field: string) => ({ at, entry: 'typed' as const, factId: `${path}/${field}` });
   const putOnAt = utc(sample.putOn);
   return {
@@ -113,9 +110,10 @@ export function recordOfSample(sample: SampleInFile, day: DayFile['days'][number
       remark: null,
       ...typed(putOnAt, `mishaps/${i}`),
     })),
-    sealed: sample.stopped
-      ? { sampleId: path, labelled: true, lockedIn: null, lockedById: null, ...typed(utc(sample.stopped), 'stopped') }
-      : null,
+    sealed:
+      sample.stopped && sample.sealed === true
+        ? { sampleId: path, labelled: true, lockedIn: null, lockedById: null, ...typed(utc(sample.stopped), 'stopped') }
+        : null,
     flowDecision: sample.flowDecision ? { ...sample.flowDecision, factId: `${path}/flowDecision` } : null,
     voided: sample.void ? { why: sample.void.why, factId: `${path}/void` } : null,
     results: resultsOf(sample.result, path),

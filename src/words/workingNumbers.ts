@@ -16,7 +16,7 @@ export function withNumbers(working: Working): string | null {
   let complete = true;
   const put = (symbol: string, index: number): string => {
     const input = working.inputs[symbol];
-    if (input === undefined) return symbol;
+    if (input === undefined) return symbol === 'n' && length > 0 ? String(length) : symbol;
     const term = Array.isArray(input) ? (input as readonly Term[])[index] : (input as Term);
     const number = term === undefined ? null : numberOf(term);
     complete &&= number !== null && (index >= 0 || !Array.isArray(input));

@@ -1,125 +1,175 @@
-/** npm run -s assess: exit codes, text and JSON, refusals with path and reason; the committed schema is current. */
-import { execFileSync, spawnSync } from 'node:child_process';
-import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
-import { assess, assessDays, readDays } from '#cli/assess.ts';
-import { daySchemaPath, daySchemaText } from '#cli/daySchema.ts';
-import { lowerOf } from '#core/estimate.ts';
+/** npm run -s assess as a child process: exit codes, text and JSON, and what it never says. */
+import { readdirSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
+import { command, edited, examples, exampleText, written } from './command.ts';
+import { dayText } from './writtenDay.ts';
 
-const folder = 'shared/examples/days';
-const example = (name: string): string => readFileSync(`${folder}/${name}`, 'utf8');
-const library = 'library-windows.json';
-const bridge = 'footbridge-long-shift.json';
-
-/** The example with one value changed, by JSON pointer. */
-function edited(name: string, pointer: string, value: unknown): string {
-  const file = JSON.parse(example(name)) as Record<string, unknown>;
-  const parts = pointer.slice(1).split('/');
-  const last = parts.pop() ?? '';
-  const parent = parts.reduce<Record<string, unknown>>((at, part) => at[part] as Record<string, unknown>, file);
-  if (value === undefined) delete parent[last];
-  else parent[last] = value;
-  return JSON.stringify(file);
-}
+const names = readdirSync(examples).map((name) => name.replace('.json', ''));
+const pathOf = (name: string): string => `${examples}/${name}.json`;
+const library = 'library-windows';
+const all = command(names.map(pathOf));
 
 describe('a day file is assessed', () => {
-  it('every example is taken, whatever its verdict', () => {
-    const names = readdirSync(folder).filter((name) => name.endsWith('.json'));
-    expect(names.length).toBeGreaterThanOrEqual(2);
-    for (const name of names) expect(assess(example(name), name, false), name).toMatchObject({ exit: 0, err: '' });
+  test('every example is taken, whatever its verdict: exit 0, nothing to the error output', () => {
+    expect(names.length).toBeGreaterThanOrEqual(4);
+    expect(all.exit).toBe(0);
+    expect(all.err).toBe('');
+    for (const name of names) expect(all.out).toContain(`File ${pathOf(name)}`);
   });
 
-  it('methods C15 (READ-2): the 12-hour shift, 1.7075 L/min, 1229.4 L, 35.79, TWA8 53.68, allowed 33.33', () => {
-    const read = readDays(example(bridge));
-    if (read.kind !== 'days') throw new Error(JSON.stringify(read));
-    const [day] = assessDays(read.file);
-    expect(lowerOf(day?.samples[0]?.volume?.estimate ?? { kind: 'exact', value: 0 })).toBeCloseTo(1229.4, 6);
-    expect(lowerOf(day?.twa8?.estimate ?? { kind: 'exact', value: 0 })).toBeCloseTo(53.685, 2);
-    const { out } = assess(example(bridge), bridge, false);
-    expect(out).toContain('= (1.7 L/min + 1.715 L/min) / 2');
-    expect(out).toContain('Above the permissible exposure limit, 50 µg/m³.');
-    expect(out).toContain('40 CFR 50 Appendix B');
+  test('the rule, the text held, the cautions and the editions are printed', () => {
+    expect(all.out).toContain('Held against 29 CFR 1926.62.');
+    expect(all.out).toContain('Text held: 2015 annual edition');
+    expect(all.out).toContain('The current text of the rule, state plans, local codes');
+    expect(all.out).toMatch(/Rules 20\d\d-\d\d-\d\d\.[0-9a-f]{8}\. Formulas \d+\.[0-9a-f]{8}\./);
   });
 
-  it('the JSON holds every term of the working, and where in the file it stands', () => {
-    const { out } = assess(example(library), library, true);
-    const parsed = JSON.parse(out) as { format: string; days: { standings: { verdict: string }[] }[] };
-    expect(parsed.format).toBe('fullshift.findings.v1');
-    // by hand: Pia 26.4 / (0.48 × 2.535) + 21.2 / (0.48 × 2.50833) = 39.3: over 30, under 50
-    expect(parsed.days[0]?.standings.map(({ verdict }) => verdict)).toEqual(['above', 'below']);
-    // Otto has 40 unknown minutes
-    expect(parsed.days[1]?.standings.map(({ verdict }) => verdict)).toEqual(['atLeastBelow', 'atLeastBelow']);
+  test('times are those of the site', () => {
+    expect(all.out).toContain('06:00 to 16:00');
+    expect(all.out).toContain('On the worker 06:00 to 16:00. Power sanding');
+  });
+
+  test('a state with a plan of its own: figures, and whose rule governs', () => {
+    const { out, exit } = command([
+      written('oregon', dayText([{ min: 480, before: 2, after: 2, massUg: 48 }], 0, 'OR')),
+    ]);
+    expect(exit).toBe(0);
+    expect(out).toContain('OR runs its own plan and its rule is not held here.');
+    expect(out).toContain('Exactly at the permissible exposure limit');
+  });
+
+  test('only sources that were read are cited', () => {
+    expect(all.out).toContain('[from 29 CFR 1926.62 Lead, (c)(2), 2015 annual edition');
+    expect(all.out).toContain('[our own derivation]');
+    expect(all.out).toContain('[common practice, no source read]');
+    expect(all.out).not.toMatch(/MEMORY|DERIVED/);
+  });
+
+  test('it never says compliant or safe', () => {
+    expect(`${all.out}${command([pathOf(library), '--json']).out}`).not.toMatch(/complian|\bsafe/i);
+  });
+
+  test('a blank is not refused: it keeps "below" from being said, and nothing else', () => {
+    const { exit, out } = command([written('notAsked', edited(library, { '/days/1/otherWork': undefined }))]);
+    const otto = out.slice(out.indexOf('Otto, '));
+    expect(exit).toBe(0);
+    expect(otto).toContain('Above the action level');
+    expect(otto).toContain('Not settled against the permissible exposure limit');
+    expect(otto).toContain('What keeps it from being settled');
+  });
+
+  test('a void sample keeps what it still shows', () => {
+    const { out } = command([
+      written('void', edited('footbridge', { '/days/0/samples/0/void': { why: 'tubing off' } })),
+    ]);
+    expect(out).toContain('Sample 130019: void');
+    expect(out).toMatch(/At or above the permissible exposure limit|Above the permissible exposure limit/);
+  });
+
+  test('standard input, and a byte order mark in front', () => {
+    const { exit, out } = command(['-'], { input: `\uFEFF${exampleText('footbridge')}` });
+    expect(exit).toBe(0);
+    expect(out).toContain('Bo, 2026-10-14, Mill Lane footbridge');
+  });
+});
+
+const estimate = z.discriminatedUnion('kind', [
+  z.object({ kind: z.literal('exact'), value: z.number() }),
+  z.object({ kind: z.literal('between'), lower: z.number(), upper: z.number() }),
+  z.object({ kind: z.literal('atLeast'), lower: z.number() }),
+]);
+const recorded = z.object({
+  kind: z.literal('recorded'),
+  name: z.string(),
+  unit: z.string(),
+  estimate,
+  because: z.array(z.string()),
+});
+const working = z.object({
+  kind: z.literal('working'),
+  formula: z.object({ name: z.string(), expression: z.string(), source: z.object({ mark: z.string() }) }),
+  unit: z.string(),
+  estimate,
+  get inputs() {
+    return z.record(z.string(), z.union([term, z.array(term)]));
+  },
+});
+const term: z.ZodType = z.lazy(() => z.union([recorded, working]));
+const verdict = z.enum(['below', 'exactlyAt', 'above', 'atOrAbove', 'unresolved', 'atLeastBelow']);
+const finding = z.object({
+  workOn: z.iso.date(),
+  twa8: term,
+  samples: z.array(z.object({ sampleNumber: z.string(), concentration: term.nullable(), volume: term.nullable() })),
+  standings: z.array(z.object({ which: z.enum(['actionLevel', 'pel']), verdict })).length(2),
+});
+const findings = z.object({
+  format: z.literal('fullshift.findings.v1'),
+  editions: z.object({ rules: z.string(), formulas: z.string() }),
+  cautions: z.array(z.string()).min(1),
+  files: z.array(
+    z.union([
+      z.object({ file: z.string(), days: z.array(finding) }),
+      z.object({ file: z.string(), refused: z.array(z.object({ path: z.string(), reason: z.string() })) }),
+    ]),
+  ),
+});
+
+describe('--json', () => {
+  test('holds every term of the workings, and where in the file it stands', () => {
+    const { exit, out } = command([...names.map(pathOf), '--json']);
+    expect(exit).toBe(0);
+    const found = findings.parse(JSON.parse(out));
+    const verdictsOf = (name: string) =>
+      found.files.flatMap((one) =>
+        one.file === pathOf(name) && 'days' in one
+          ? one.days.map(({ standings }) => standings.map((s) => s.verdict))
+          : [],
+      );
+    // by hand, see figures.test.ts
+    expect(verdictsOf(library)).toEqual([
+      ['below', 'below'],
+      ['above', 'below'],
+    ]);
+    expect(verdictsOf('footbridge')).toEqual([['above', 'above']]);
+    expect(verdictsOf('exactlyAt')).toEqual([
+      ['exactlyAt', 'below'],
+      ['above', 'exactlyAt'],
+    ]);
+    expect(verdictsOf('unknownMinutes')).toEqual([['atLeastBelow', 'atLeastBelow']]);
     expect(out).toContain('"/days/0/samples/0/result"');
   });
 
-  it('never says compliant or safe', () => {
-    for (const name of [library, bridge])
-      expect(assess(example(name), name, false).out).not.toMatch(/\b(compliant|safe)\b/i);
-  });
-
-  it('MEMORY and DERIVED are not cited', () => {
-    const { out } = assess(example(library), library, false);
-    expect(out).toContain('common practice, no source read');
-    expect(out).not.toMatch(/MEMORY|DERIVED/);
-  });
-});
-
-describe('a day file is refused with path and reason, exit 2', () => {
-  it.each([
-    ['/days/0/samples/0/result/massUg', -1, '/days/0/samples/0/result/massUg'],
-    ['/days/0/samples/0/result/massUg', '26,4', '/days/0/samples/0/result/massUg'],
-    ['/days/0/samples/0/putOn', '2026-11-24 07:12', '/days/0/samples/0/putOn'],
-    ['/days/0/samples/0/stopped', '2026-11-24T07:11:00-06:00', '/days/0/samples/0/stopped'],
-    ['/days/0/pieces/0/to', '2026-11-24T06:00:00-06:00', '/days/0/pieces/0/to'],
-    ['/days/0/site', 'Elsewhere', '/days/0/site'],
-    ['/days/0/samples/0/tasks/0', 'juggling', '/days/0/samples/0/tasks/0'],
-    ['/days/0/samples/0/result/method', 'niosh-1', '/days/0/samples/0/result/method'],
-    ['/flowChecks/0/meter', 'piston 9', '/flowChecks/0/meter'],
-    ['/sites/0/stateCode', 'ZZ', '/sites/0/stateCode'],
-    ['/days/0/hours', 8, '/days/0'],
-    ['/format', 'other', '/format'],
-    ['/days', [], '/days'],
-  ])('%s = %j', (pointer, value, path) => {
-    const ran = assess(edited(library, pointer, value), library, false);
-    expect(ran.exit).toBe(2);
-    expect(ran.out).toBe('');
-    expect(ran.err).toContain(`${path}: `);
-  });
-
-  it('no JSON, and a file cut short', () => {
-    for (const text of ['', 'hello', example(library).slice(0, 400)]) expect(assess(text, 'x', false).exit).toBe(2);
-  });
-
-  it('a blank is not refused: it blocks below', () => {
-    const { exit, out } = assess(edited(library, '/days/0/otherWork', undefined), library, false);
-    expect(exit).toBe(0);
-    expect(out).toContain('Not settled against the permissible exposure limit');
-    expect(out).toContain('Above the action level');
+  test('a refused file beside a good one: both are told, exit 2', () => {
+    const { exit, out, err } = command([written('bad', '{}'), pathOf('footbridge'), '--json']);
+    expect(exit).toBe(2);
+    expect(err).toContain('Refused: ');
+    const { files } = findings.parse(JSON.parse(out));
+    expect(files.map((one) => Object.keys(one))).toEqual([
+      ['file', 'refused'],
+      ['file', 'days'],
+    ]);
   });
 });
 
-describe('the command itself', () => {
-  const command = (args: readonly string[]) =>
-    spawnSync(process.execPath, ['--import', 'tsx', 'src/cli/assess.ts', ...args], { encoding: 'utf8' });
-
-  it('exit 0 and the text, exit 2 without a file or with one that is not there', () => {
-    const ran = command([`${folder}/${bridge}`]);
-    expect(ran.status).toBe(0);
-    expect(ran.stdout).toContain('8-hour average');
-    for (const args of [[], ['not-there.json'], ['a.json', 'b.json']]) expect(command(args).status).toBe(2);
+describe('exit codes', () => {
+  test('2 and how to use it, without a file or with an option that it does not know', () => {
+    for (const args of [[], ['--json'], [pathOf(library), '--jsn']]) {
+      const { exit, out, err } = command(args);
+      expect(exit).toBe(2);
+      expect(out).toBe('');
+      expect(err).toContain('npm run -s assess -- day.json');
+    }
   });
 
-  it('reads standard input', () => {
-    const out = execFileSync(process.execPath, ['--import', 'tsx', 'src/cli/assess.ts', '-', '--json'], {
-      input: example(bridge),
-      encoding: 'utf8',
-    });
-    expect(JSON.parse(out)).toMatchObject({ format: 'fullshift.findings.v1' });
-  });
-});
-
-describe('what is made from schemas is current', () => {
-  it('the committed JSON schema of the day file', () => {
-    expect(readFileSync(daySchemaPath, 'utf8')).toBe(daySchemaText());
+  test('1 for a mistake of our own, with its stack, and no half finding', () => {
+    const preload = `const parse = JSON.parse; JSON.parse = (text, ...rest) => { const value = parse(text, ...rest);
+      if (value?.format === 'fullshift.days.v1') Object.defineProperty(value, 'days', { get() { throw new Error('planted') } });
+      return value }`;
+    const { exit, out, err } = command([pathOf(library)], { preload });
+    expect(exit).toBe(1);
+    expect(out).toBe('');
+    expect(err).toContain('This is a mistake in Fullshift, not in the file:');
+    expect(err).toMatch(/Error: planted\n\s+at /);
   });
 });
