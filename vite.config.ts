@@ -27,9 +27,13 @@ export default defineConfig({
       includeManifestIcons: false,
       manifest: { ...manifest, icons: [...manifest.icons] },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,svg,png,ttf,json,webmanifest,txt}'],
-        globIgnores: ['**/*.map'],
+        // Everything that was built, whatever its ending: the papers' typeface and colour profile too.
+        globPatterns: ['**/*'],
+        globIgnores: ['**/*.map', 'sw.js'],
         navigateFallback: 'index.html',
+        // A worker that fetches its own runtime by a plain string is refused under Trusted Types: it would install and keep nothing.
+        inlineWorkboxRuntime: true,
+        sourcemap: false,
         cleanupOutdatedCaches: true,
         // The very first visit is served from the device as soon as everything is stored, without loading the page again.
         clientsClaim: true,

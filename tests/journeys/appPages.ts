@@ -1,8 +1,9 @@
 /** What the journeys about the app itself share: an open book, every address, and what went wrong on a page. */
-import { expect, type Page } from '@playwright/test';
+import { test as base, expect, type Page } from '@playwright/test';
 import { routeTable } from '#app/routeTable.ts';
 import { en as shell } from '#words/shell.ts';
 import { en as start } from '#words/start.ts';
+import { type Preview, startPreview } from './preview.ts';
 
 const idOf: Readonly<Record<string, string>> = {
   shiftId: '0123456789ab.2026-11-24',
@@ -15,6 +16,23 @@ const idOf: Readonly<Record<string, string>> = {
 export const everyPath: readonly string[] = routeTable.map(({ path }) =>
   path.replace(/:(\w+)/g, (_, name: string) => idOf[name] ?? 'none'),
 );
+
+/** A preview server that ends with its test, however the test ends. */
+export const test = base.extend<{ readonly serve: (port: number, at?: string) => Promise<Preview> }>({
+  // biome-ignore lint/correctness/noEmptyPattern: the fixture needs no other, and must say so in this form
+  serve: async ({}, use) => {
+    const started: Preview[] = [];
+    await use(async (port, at) => {
+      const preview = await startPreview(port, at);
+      started.push(preview);
+      return preview;
+    });
+    for (const preview of started) await preview.stop();
+  },
+});
+
+/** Nobody answers any more. */
+export const expectGone = (address: string): Promise<void> => expect(fetch(address)).rejects.toThrow();
 
 /** Collects what must not happen on any page: violations of the policy, errors, requests to another address. */
 export async function watchPage(page: Page, address: string): Promise<string[]> {

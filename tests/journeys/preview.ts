@@ -19,11 +19,13 @@ export async function startPreview(port: number, base?: string): Promise<Preview
   const address = `http://localhost:${port}${base ?? '/'}`;
   const stop = async (): Promise<void> => {
     const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));
-    if (child.exitCode !== null) return;
+    if (child.exitCode !== null || child.signalCode !== null) return;
     child.kill('SIGKILL');
     await gone;
   };
   for (let attempt = 0; attempt < 150; attempt += 1) {
+    // A port that another server holds would answer too, and live on after `stop`.
+    if (child.exitCode !== null) throw new Error(`the preview server did not start at ${address}`);
     const answer = await fetch(address).catch(() => null);
     if (answer?.ok) return { address, stop };
     await new Promise((resolve) => setTimeout(resolve, 100));
