@@ -4,27 +4,10 @@
  */
 import { epochMsToInstant, instantToEpochMs } from '#core/calendar.ts';
 import { lowerOf } from '#core/estimate.ts';
-import type { Term } from '#core/formula.ts';
 import type { WorkdayRecord } from '#records/book.ts';
+import { type Explained, explainedOf, type SampleOfDay } from './explainedMinutes.ts';
 import { type Reason, reason } from './reason.ts';
-import type { Run, Stretch } from './run.ts';
 import type { Segment } from './workday.ts';
-
-/** What the day needs of a sample. */
-export interface SampleOfDay {
-  readonly sampleId: string;
-  readonly sampleNumber: string;
-  readonly run: Run;
-  readonly judged: Term | null;
-  readonly protective: Term | null;
-  /** Voided and without a result: its minutes prove nothing and are not sampled. */
-  readonly lost: boolean;
-}
-
-interface Explained extends Stretch {
-  readonly as: 'away' | 'sameAs' | 'unknown';
-  readonly sampleId: string | null;
-}
 
 interface Piece {
   readonly fromMs: number;
@@ -43,33 +26,6 @@ function piecesOf(day: WorkdayRecord): Piece[] {
   return (day.pieces ?? [])
     .map(({ startedAt, endedAt }) => ({ fromMs: instantToEpochMs(startedAt), toMs: instantToEpochMs(endedAt) }))
     .filter(({ fromMs, toMs }) => toMs > fromMs);
-}
-
-/** What somebody said of minutes, checked: without a reason, or the same as a sample that shows nothing, it stays unknown. */
-function explainedOf(day: WorkdayRecord, samples: readonly SampleOfDay[], reasons: Reason[]): Explained[] {
-  const explained: Explained[] = [];
-  for (const said of day.explained) {
-    const fromMs = instantToEpochMs(said.fromAt);
-    const toMs = instantToEpochMs(said.toAt);
-    if (toMs <= fromMs) continue;
-    const base = { fromMs, toMs, because: said.factId, note: said.reason };
-    const like = said.as === 'sameAs' ? samples.find(({ sampleId }) => sampleId === said.sampleId) : undefined;
-    const problem = problemWith(said.as, said.reason, like);
-    if (problem) reasons.push(reason(problem, [said.factId], { durationMin: (toMs - fromMs) / msPerMin }));
-    explained.push({ ...base, as: problem ? 'unknown' : said.as, sampleId: problem ? null : (like?.sampleId ?? null) });
-  }
-  return explained;
-}
-
-function problemWith(
-  as: Explained['as'],
-  why: string | null,
-  like: SampleOfDay | undefined,
-): 'awayWithoutReason' | 'sameAsWithoutReason' | 'sameAsNotUsable' | null {
-  if (as === 'unknown') return null;
-  if (why === null) return as === 'away' ? 'awayWithoutReason' : 'sameAsWithoutReason';
-  if (as === 'sameAs' && (!like || like.lost || like.run.sampledMin <= 0)) return 'sameAsNotUsable';
-  return null;
 }
 
 type Known = Pick<Segment, 'as' | 'sampleId' | 'reason'> & { readonly because: string };
@@ -137,49 +93,67 @@ function outside(pieces: readonly Piece[], samples: readonly SampleOfDay[]): num
   return ms / msPerMin;
 }
 
-/** The segments of a day, in order; `why` names what is wrong with how its minutes were explained. */
+function add(list: Piece[], more: readonly Piece[]): void {
+  for (const one of more) list.push(one);
+}
+
+/** What belongs to the day: its hours, and what was worn outside them; without hours, whatever the samples tell. */
+function domainOf(pieces: readonly Piece[], samples: readonly SampleOfDay[]): Piece[] {
+  const domain = [...pieces];
+  for (const { run } of samples) {
+    add(domain, run.sampled);
+    add(domain, run.unsampled);
+    if (pieces.length > 0) continue;
+    add(domain, run.away);
+    add(domain, run.off);
+  }
+  return domain;
+}
+
+/** Every moment at which something may change, in order, each once. */
+function edgesOf(domain: readonly Piece[], explained: readonly Explained[], samples: readonly SampleOfDay[]): number[] {
+  const all = [...domain, ...explained];
+  for (const { run } of samples) add(all, run.away);
+  const edges: number[] = [];
+  for (const { fromMs, toMs } of all) edges.push(fromMs, toMs);
+  return edges.sort((a, b) => a - b).filter((edge, i) => edge !== edges[i - 1]);
+}
+
+interface Open {
+  readonly from: number;
+  readonly to: number;
+  readonly known: Known;
+}
+
+/** Neighbours of one kind become one segment; a minute outside the day ends the one before. */
+function stretchesOfDay(domain: readonly Piece[], edges: readonly number[], sweep: Sweep): Open[] {
+  const found: Open[] = [];
+  let from = edges[0] ?? 0;
+  for (const to of edges) {
+    const last = found.at(-1);
+    if (to > from && domain.some((piece) => covers(piece, from))) {
+      const known = sweep.at(from);
+      if (last && last.to === from && sameKind(last.known, known))
+        found[found.length - 1] = { from: last.from, to, known };
+      else found.push({ from, to, known });
+    }
+    from = to;
+  }
+  return found;
+}
+
+/** The segments of a day, in order; `reasons` names what is wrong with how its minutes were explained. */
 export function segmentsOf(day: WorkdayRecord, samples: readonly SampleOfDay[]): DaySegments {
   const reasons: Reason[] = [];
   const pieces = piecesOf(day);
   const explained = explainedOf(day, samples, reasons);
-  const runs = samples.flatMap(({ run }) => [...run.sampled, ...run.unsampled]);
-  const domain: Piece[] = [
-    ...pieces,
-    ...runs,
-    ...(pieces.length > 0 ? [] : samples.flatMap(({ run }) => [...run.away, ...run.off])),
-  ];
-  const cuts = [...domain, ...explained, ...samples.flatMap(({ run }) => run.away)].flatMap((s) => [s.fromMs, s.toMs]);
-  const edges = [...new Set(cuts)].sort((a, b) => a - b);
+  const domain = domainOf(pieces, samples);
   const sweep = new Sweep(samples, explained);
-  const segments: Segment[] = [];
-  let open: { from: number; to: number; known: Known } | null = null;
-  const close = (): void => {
-    if (open) segments.push(segmentFrom(open.from, open.to, open.known, samples));
-    open = null;
-  };
-  for (let i = 0; i + 1 < edges.length; i++) {
-    const from = edges[i] ?? 0;
-    const to = edges[i + 1] ?? from;
-    if (!domain.some((piece) => covers(piece, from))) {
-      close();
-      continue;
-    }
-    const known = sweep.at(from);
-    const before = open as { from: number; to: number; known: Known } | null;
-    if (before && before.to === from && sameKind(before.known, known)) {
-      open = { from: before.from, to, known };
-      continue;
-    }
-    close();
-    open = { from, to, known };
-  }
-  close();
+  const stretches = stretchesOfDay(domain, edgesOf(domain, explained, samples), sweep);
   if (sweep.overlaps.size > 0) reasons.push(reason('samplesOverlap', [], { samplesCount: sweep.overlaps.size }));
-  if (pieces.length > 0) {
-    const outsideMin = outside(pieces, samples);
-    if (outsideMin > 0) reasons.push(reason('sampledOutsideHours', [], { outsideMin }));
-  }
-  return { segments, reasons };
+  const outsideMin = pieces.length > 0 ? outside(pieces, samples) : 0;
+  if (outsideMin > 0) reasons.push(reason('sampledOutsideHours', [], { outsideMin }));
+  return { segments: stretches.map(({ from, to, known }) => segmentFrom(from, to, known, samples)), reasons };
 }
 
 function segmentFrom(fromMs: number, toMs: number, known: Known, samples: readonly SampleOfDay[]): Segment {
