@@ -4,7 +4,8 @@
  */
 import { z } from 'zod';
 import { unitBySuffix } from '#core/units.ts';
-import { envelope, factBodies } from './fact.ts';
+import { envelope, type FactKind, factBodies } from './fact.ts';
+import { meaningByField, meaningByKind } from './meanings.ts';
 
 /** The part of a JSON schema that is told. */
 interface Told {
@@ -123,6 +124,10 @@ function innerRows(schema: Told, field: string): Row[] {
   return schema.properties ? rowsOf(schema, `${field}.`) : [];
 }
 
+/** Of the whole name where one name means two things, else of its last part. */
+const meaningOf = (field: string): string =>
+  meaningByField[field] ?? meaningByField[field.split('.').at(-1) ?? ''] ?? '';
+
 function rowsOf({ properties = {}, required = [] }: Told, before: string): Row[] {
   return Object.entries(properties).flatMap(([name, schema]) => {
     const { inner, nullable } = withoutNull(schema);
@@ -134,7 +139,7 @@ function rowsOf({ properties = {}, required = [] }: Told, before: string): Row[]
       type: typeOf(inner),
       unit: isNumber ? unitOf(field) : '',
       allowed: allowed.filter(Boolean).join('; '),
-      told: inner.description ?? '',
+      told: inner.description ?? meaningOf(field),
     };
     return [row, ...innerRows(inner, field)];
   });
@@ -166,10 +171,8 @@ stands in its \`body\`, told in the tables after it. A number's name ends in its
 
 /** The whole dictionary, Markdown with a final newline. */
 export function dataDictionary(): string {
-  const kinds = Object.entries(factBodies).map(([kind, body]) => {
-    const schema = schemaOf(body);
-    const told = schema.description === undefined ? [] : [`${schema.description}.`, ''];
-    return ['', `## ${kind}`, '', ...told, ...table(schema)].join('\n');
-  });
+  const kinds = Object.entries(factBodies).map(([kind, body]) =>
+    ['', `## ${kind}`, '', `${meaningByKind[kind as FactKind]}.`, '', ...table(schemaOf(body))].join('\n'),
+  );
   return [head, '', '## Every fact', '', ...table(schemaOf(envelope)), ...kinds, ''].join('\n');
 }

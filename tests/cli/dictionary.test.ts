@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { dataDictionary, unitOf } from '#records/dictionary.ts';
 import { factBodies } from '#records/fact.ts';
+import { meaningByField } from '#records/meanings.ts';
 
 const committed = readFileSync('shared/dictionary.md', 'utf8').replaceAll('\r\n', '\n');
 
@@ -36,6 +37,15 @@ describe('the data dictionary', () => {
     const numbers = committed.split('\n').filter((line) => /\| (whole )?number \|/.test(line));
     expect(numbers.length).toBeGreaterThan(15);
     expect(numbers.filter((line) => /\| (whole )?number \| \|/.test(line))).toEqual([]);
+  });
+
+  test('every value is told, and no meaning is told of nothing', () => {
+    const rows = committed.split('\n').filter((line) => line.startsWith('| `'));
+    expect(rows.length).toBeGreaterThan(200);
+    expect(rows.filter((row) => row.endsWith('| |'))).toEqual([]);
+    const fields = rows.map((row) => row.split('`')[1] ?? '');
+    const names = new Set([...fields, ...fields.map((field) => field.split('.').at(-1) ?? '')]);
+    expect(Object.keys(meaningByField).filter((name) => !names.has(name))).toEqual([]);
   });
 
   test('the longest suffix is the unit', () => {
