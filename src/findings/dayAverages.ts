@@ -78,15 +78,17 @@ function withWall(sample: SampleFinding): Term | null {
   return C;
 }
 
-/** Errors of every sampled part; empty unless the laboratory gave one for each. */
+/** Errors of every sample, over its own minutes and those like it together; empty unless the laboratory gave one for each. */
 function errorsOf(parts: readonly Part[]): DayAverages['errors'] {
-  const found: { S: Term; X: Term; t: Term }[] = [];
-  for (const { sample, as, minutes } of parts) {
+  const minBySample = new Map<SampleFinding, number>();
+  for (const { sample, as, min } of parts) {
     if (as === 'away') continue;
     if (!sample?.sae || !sample.protectiveConcentration) return [];
-    found.push({ S: sample.sae, X: sample.protectiveConcentration, t: minutes });
+    minBySample.set(sample, (minBySample.get(sample) ?? 0) + min);
   }
-  return found;
+  return [...minBySample].flatMap(([{ sae: S, protectiveConcentration: X, because }, min]) =>
+    S && X ? [{ S, X, t: recorded('minutesOfSample', 'min', exactly(min), because) }] : [],
+  );
 }
 
 export function dayAveragesOf(parts: readonly Part[], blocks: readonly Reason[]): DayAverages {

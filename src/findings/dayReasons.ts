@@ -4,22 +4,21 @@ import { type Reason, reason } from './reason.ts';
 import { recordDoubts } from './recordDoubts.ts';
 import type { SampleFinding } from './sample.ts';
 
-const kinds = ['callOut', 'secondSite', 'secondEmployer'] as const;
+type OtherWork = 'callOut' | 'secondSite' | 'secondEmployer';
 
-/** A call-out or second site shows as a piece with its place, or as a second stretch of work; an employer as a piece with its employer. */
-function hoursShown(day: WorkdayRecord, which: (typeof kinds)[number]): boolean {
+/** A call-out and a second site show as a piece with its place each; an employer as a piece with its employer. */
+function withoutHours(day: WorkdayRecord, otherWork: NonNullable<WorkdayRecord['otherWork']>): OtherWork[] {
   const pieces = day.pieces ?? [];
-  return which === 'secondEmployer'
-    ? pieces.some(({ employer }) => employer !== null)
-    : pieces.some(({ place }) => place !== null);
+  const placedCount = pieces.filter(({ place, employer }) => place !== null && employer === null).length;
+  const placed = (['callOut', 'secondSite'] as const).filter((which) => otherWork[which] === 'yes').slice(placedCount);
+  const hired = otherWork.secondEmployer === 'yes' && pieces.every(({ employer }) => employer === null);
+  return hired ? [...placed, 'secondEmployer'] : placed;
 }
 
 function otherWorkReasons(day: WorkdayRecord): Reason[] {
   const { otherWork } = day;
   if (!otherWork) return [reason('otherWorkNotAsked', day.factIds)];
-  return kinds
-    .filter((which) => otherWork[which] === 'yes' && !hoursShown(day, which))
-    .map((which) => reason('otherWorkWithoutHours', day.factIds, { which }));
+  return withoutHours(day, otherWork).map((which) => reason('otherWorkWithoutHours', day.factIds, { which }));
 }
 
 function regularReasons({ regular, factIds }: WorkdayRecord): Reason[] {

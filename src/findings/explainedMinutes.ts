@@ -1,7 +1,9 @@
 /** What somebody said of minutes that no sample covers: away from the lead area, the same as a sample, or not known. */
 import { instantToEpochMs } from '#core/calendar.ts';
+import { lowerOf } from '#core/estimate.ts';
 import type { Term } from '#core/formula.ts';
 import type { WorkdayRecord } from '#records/book.ts';
+import { writerOf } from '#records/chain.ts';
 import { type Reason, reason } from './reason.ts';
 import type { Run, Stretch } from './run.ts';
 
@@ -48,4 +50,37 @@ function problemWith(
   if (why === null) return as === 'away' ? 'awayWithoutReason' : 'sameAsWithoutReason';
   if (as === 'sameAs' && (!like || like.lost || like.run.sampledMin <= 0)) return 'sameAsNotUsable';
   return null;
+}
+
+/** How much lead the words leave, at least: nothing known is more than nothing breathed. */
+function leavesAtLeast({ as, sampleId }: Explained, samples: readonly SampleOfDay[]): number {
+  if (as !== 'sameAs') return as === 'away' ? -2 : -1;
+  const like = samples.find((sample) => sample.sampleId === sampleId);
+  return like?.protective ? lowerOf(like.protective.estimate) : 0;
+}
+
+const differ = (a: Explained, b: Explained): boolean => a.as !== b.as || a.sampleId !== b.sampleId;
+
+/**
+ * What was said of one moment. Whoever says something later puts their own words right; two hands that differ are a doubt, and their
+ * facts go into `differing`: then what leaves the most lead stands.
+ */
+export function saidAt(
+  atMs: number,
+  explained: readonly Explained[],
+  samples: readonly SampleOfDay[],
+  differing: Set<string>,
+): Explained | null {
+  if (explained.length === 0) return null;
+  const latest = new Map<string, Explained>();
+  for (const said of explained) if (said.fromMs <= atMs && atMs < said.toMs) latest.set(writerOf(said.because), said);
+  let found: Explained | null = null;
+  for (const said of latest.values()) {
+    if (found && differ(said, found)) {
+      differing.add(found.because);
+      differing.add(said.because);
+    }
+    if (!found || leavesAtLeast(said, samples) > leavesAtLeast(found, samples)) found = said;
+  }
+  return found;
 }

@@ -29,6 +29,16 @@ export const pumpSurplusMin: PracticeNumber = {
   },
 };
 
+/** Minutes that may be sampled before and after the hours written down before these are in doubt: putting on, and taking off. */
+export const outsideHoursMin: PracticeNumber = {
+  value: 15,
+  source: {
+    title: "Fullshift's own choice",
+    mark: 'DERIVED',
+    note: 'A pump goes on a few minutes before work and comes off after it; more means that the hours are wrong',
+  },
+};
+
 /** Minutes between looks at a running pump. */
 export const lookEveryMin: PracticeNumber = {
   value: 120,

@@ -83,6 +83,7 @@ export const reasonWeights = {
   noSample: 'doubts',
   resultAwaited: 'doubts',
   hoursNotStated: 'doubts',
+  hoursContradict: 'doubts',
   sampledOutsideHours: 'notes',
   otherWorkNotAsked: 'doubts',
   otherWorkWithoutHours: 'doubts',
@@ -91,9 +92,12 @@ export const reasonWeights = {
   sameAsWithoutReason: 'doubts',
   sameAsNotUsable: 'doubts',
   samplesOverlap: 'doubts',
+  explanationsDiffer: 'doubts',
   regularNotSaid: 'notes',
   notRegular: 'notes',
   stateRuleNotHeld: 'notes',
+  stateNotKnown: 'doubts',
+  statesDiffer: 'doubts',
   extendedShift: 'notes',
 } as const satisfies Record<string, Weight>;
 

@@ -119,6 +119,16 @@ function missingReasons(sample: SampleRecord, before: Term | null, after: Term |
   return found;
 }
 
+function addOtherDay(
+  check: FlowCheckRecord | null,
+  key: 'flowBeforeOfOtherDay' | 'flowAfterOfOtherDay',
+  { workOn }: SampleRecord,
+  reasons: Reason[],
+): void {
+  const checkedOn = check?.shiftId.slice(-10);
+  if (check && checkedOn !== undefined && checkedOn !== workOn) reasons.push(reason(key, check.factIds, { checkedOn }));
+}
+
 export function sampleFlowOf(
   sample: SampleRecord,
   book: Book,
@@ -132,14 +142,8 @@ export function sampleFlowOf(
   const [Qb, Qa] = [before?.flow ?? null, after?.flow ?? null];
   for (const empty of [checks.emptyBefore, checks.emptyAfter])
     if (empty) reasons.push(asDoubt(reason('nothingInLine', empty.factIds)));
-  for (const [check, key] of [
-    [checks.before, 'flowBeforeOfOtherDay'],
-    [checks.after, 'flowAfterOfOtherDay'],
-  ] as const) {
-    const checkedOn = check?.shiftId.slice(-10);
-    if (check && checkedOn !== undefined && checkedOn !== sample.workOn)
-      reasons.push(reason(key, check.factIds, { checkedOn }));
-  }
+  addOtherDay(checks.before, 'flowBeforeOfOtherDay', sample, reasons);
+  addOtherDay(checks.after, 'flowAfterOfOtherDay', sample, reasons);
   for (const check of checks.shared) reasons.push(reason('flowCheckShared', check.factIds));
   reasons.push(...missingReasons(sample, Qb, Qa));
 

@@ -2,17 +2,13 @@
  * Every minute of a worker's day, one after the other: sampled, away from the lead area, the same as a sample, or unknown. A minute
  * is the most that is known of it: the sample first, then what somebody said of it with a reason, then what the run says.
  */
-import { epochMsToInstant, instantToEpochMs } from '#core/calendar.ts';
+import { epochMsToInstant } from '#core/calendar.ts';
 import { lowerOf } from '#core/estimate.ts';
 import type { WorkdayRecord } from '#records/book.ts';
-import { type Explained, explainedOf, type SampleOfDay } from './explainedMinutes.ts';
+import { type Explained, explainedOf, type SampleOfDay, saidAt } from './explainedMinutes.ts';
 import { type Reason, reason } from './reason.ts';
 import type { Segment } from './workday.ts';
-
-interface Piece {
-  readonly fromMs: number;
-  readonly toMs: number;
-}
+import { addOutsideHours, type Piece, piecesOf } from './workPieces.ts';
 
 export interface DaySegments {
   readonly segments: readonly Segment[];
@@ -22,16 +18,12 @@ export interface DaySegments {
 const msPerMin = 60_000;
 const covers = (s: Piece, atMs: number): boolean => s.fromMs <= atMs && atMs < s.toMs;
 
-function piecesOf(day: WorkdayRecord): Piece[] {
-  return (day.pieces ?? [])
-    .map(({ startedAt, endedAt }) => ({ fromMs: instantToEpochMs(startedAt), toMs: instantToEpochMs(endedAt) }))
-    .filter(({ fromMs, toMs }) => toMs > fromMs);
-}
-
 type Known = Pick<Segment, 'as' | 'sampleId' | 'reason'> & { readonly because: string };
 
 class Sweep {
   readonly overlaps = new Set<string>();
+  /** Facts of two hands that say different things of the same minutes. */
+  readonly differing = new Set<string>();
   private readonly samples: readonly SampleOfDay[];
   private readonly explained: readonly Explained[];
 
@@ -68,7 +60,7 @@ class Sweep {
   at(atMs: number): Known {
     const sampled = this.sampledAt(atMs);
     if (sampled) return sampled;
-    const said = this.explained.findLast((s) => covers(s, atMs));
+    const said = saidAt(atMs, this.explained, this.samples, this.differing);
     if (said) return { as: said.as, sampleId: said.sampleId, reason: said.note, because: said.because };
     return this.awayAt(atMs) ?? { as: 'unknown', sampleId: null, reason: null, because: '' };
   }
@@ -79,19 +71,6 @@ const sameKind = (a: Known, b: Known): boolean =>
   a.sampleId === b.sampleId &&
   a.reason === b.reason &&
   (a.as === 'sampled' || a.because === b.because);
-
-function outside(pieces: readonly Piece[], samples: readonly SampleOfDay[]): number {
-  let ms = 0;
-  for (const { run } of samples)
-    for (const { fromMs, toMs } of run.sampled) {
-      const inside = pieces.reduce(
-        (sum, p) => sum + Math.max(0, Math.min(p.toMs, toMs) - Math.max(p.fromMs, fromMs)),
-        0,
-      );
-      ms += Math.max(0, toMs - fromMs - inside);
-    }
-  return ms / msPerMin;
-}
 
 function add(list: Piece[], more: readonly Piece[]): void {
   for (const one of more) list.push(one);
@@ -145,14 +124,14 @@ function stretchesOfDay(domain: readonly Piece[], edges: readonly number[], swee
 /** The segments of a day, in order; `reasons` names what is wrong with how its minutes were explained. */
 export function segmentsOf(day: WorkdayRecord, samples: readonly SampleOfDay[]): DaySegments {
   const reasons: Reason[] = [];
-  const pieces = piecesOf(day);
+  const pieces = piecesOf(day, reasons);
   const explained = explainedOf(day, samples, reasons);
   const domain = domainOf(pieces, samples);
   const sweep = new Sweep(samples, explained);
   const stretches = stretchesOfDay(domain, edgesOf(domain, explained, samples), sweep);
   if (sweep.overlaps.size > 0) reasons.push(reason('samplesOverlap', [], { samplesCount: sweep.overlaps.size }));
-  const outsideMin = pieces.length > 0 ? outside(pieces, samples) : 0;
-  if (outsideMin > 0) reasons.push(reason('sampledOutsideHours', [], { outsideMin }));
+  if (sweep.differing.size > 0) reasons.push(reason('explanationsDiffer', [...sweep.differing].sort()));
+  addOutsideHours(pieces, samples, day, reasons);
   return { segments: stretches.map(({ from, to, known }) => segmentFrom(from, to, known, samples)), reasons };
 }
 

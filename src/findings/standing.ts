@@ -87,8 +87,10 @@ function confidenceOf(day: DayAverages, limit: Limit, setId: string): Confidence
 }
 
 function wallReasons(day: DayAverages, judging: Comparison, limit: Limit): Reason[] {
-  if (!day.withWall || judging.standing !== 'below') return [];
-  if (compareWithLimit(day.withWall.estimate, limit).atOrAbove === 'no') return [];
+  if (!day.withWall) return [];
+  const withWall = compareWithLimit(day.withWall.estimate, limit);
+  const opens = (['crossed', 'atOrAbove'] as const).some((one) => judging[one] === 'no' && withWall[one] !== 'no');
+  if (!opens) return [];
   return [reason('wallDepositCouldMatter', [], { sharePct: wallDepositPct.value, limitUgPerM3: limit.value })];
 }
 

@@ -4,7 +4,7 @@ import { exactly } from '#core/estimate.ts';
 import { recorded, type Term } from '#core/formula.ts';
 import { hoursWorked } from '#core/twa.ts';
 import type { Book, SampleRecord, WorkdayRecord } from '#records/book.ts';
-import { type LimitsHere, limitSetOn } from '#reference/limits.ts';
+import type { LimitsHere } from '#reference/limits.ts';
 import { dayAveragesOf, partsOf } from './dayAverages.ts';
 import { dayReasons } from './dayReasons.ts';
 import { blocking, type Reason, reason } from './reason.ts';
@@ -12,6 +12,7 @@ import { findSample, type SampleFinding } from './sample.ts';
 import { minutesAs, segmentsOf } from './segments.ts';
 import { shiftOf } from './shiftAverages.ts';
 import { type DayStanding, standingAt } from './standing.ts';
+import { whoseRule } from './whoseRule.ts';
 
 export type { DayStanding, Verdict } from './standing.ts';
 
@@ -69,16 +70,6 @@ function samplesOf(workdayId: string, book: Book): SampleRecord[] {
   return found.sort(byPutOn);
 }
 
-/** The site's state; a day at two sites of two states takes the first, and says so by its reasons. */
-function stateOf(samples: readonly SampleRecord[], book: Book): string | null {
-  for (const { siteId } of samples) {
-    const site = book.sites.get(siteId);
-    if (site) return site.stateCode;
-  }
-  const only = book.sites.size === 1 ? [...book.sites.values()][0] : undefined;
-  return only?.stateCode ?? null;
-}
-
 function hoursOf(day: WorkdayRecord, segments: readonly Segment[]): Term | null {
   if (!day.pieces || segments.length === 0) return null;
   const min = segments.reduce((sum, { durationMin }) => sum + durationMin, 0);
@@ -92,8 +83,8 @@ export function findWorkday(workdayId: string, book: Book): WorkdayFinding {
   const day = book.workdays.get(workdayId) ?? emptyDay(workdayId, book);
   const records = samplesOf(workdayId, book);
   const samples = records.map(({ id }) => findSample(id, book));
-  const stateCode = stateOf(records, book);
-  const limits = limitSetOn(day.workOn, stateCode ?? '');
+  const rule = whoseRule(records, day.workOn, book);
+  const { stateCode, limits } = rule;
   const { segments, reasons: segmentReasons } = segmentsOf(
     day,
     samples.map((sample) => ({
@@ -118,7 +109,7 @@ export function findWorkday(workdayId: string, book: Book): WorkdayFinding {
   const reasons = [
     ...segmentReasons,
     ...dayReasons(day, samples, { unknownMin, awaitedMin }),
-    ...(limits.heldComplete ? [] : [reason('stateRuleNotHeld', [], { stateCode: stateCode ?? '' })]),
+    ...rule.reasons,
     ...(allowable?.kind === 'exact'
       ? [reason('extendedShift', day.factIds, { allowableUgPerM3: allowable.value })]
       : []),

@@ -36,9 +36,9 @@ const upperUg = (mass: MassLike): number =>
   number(mass.kind === 'measured' ? mass.massUg : mass.reportingLimitUg, Number.MAX_VALUE);
 const lowerUg = (mass: MassLike): number => (mass.kind === 'measured' ? number(mass.massUg, 0) : 0);
 
-/** The heavier mass: by what it may be at most, then by what it is at least. */
+/** The heavier mass: by what it is at least, so that a limit that one of them crosses stays crossed; then by what it may be at most. */
 export const heavier: Careful = (a, b) =>
-  upperUg(a as MassLike) - upperUg(b as MassLike) || lowerUg(a as MassLike) - lowerUg(b as MassLike);
+  lowerUg(a as MassLike) - lowerUg(b as MassLike) || upperUg(a as MassLike) - upperUg(b as MassLike);
 
 interface ReadingLike {
   readonly lowLPerMin?: unknown;
@@ -104,7 +104,8 @@ const table: Partial<Record<FactKind, readonly Row[]>> = {
     [/^\/pieces\/\d+\/endedAt$/, later],
   ],
   'otherWorkAsked.v1': [[/^\/(callOut|secondSite|secondEmployer)$/, ranked('no', 'yes')]],
-  'minutesExplained.v1': [[/^\/as$/, ranked('away', 'sameAs', 'unknown')]],
+  // the conflict itself blocks *below*; the figure of a sample keeps a limit crossed that unknown minutes would not cross
+  'minutesExplained.v1': [[/^\/as$/, ranked('away', 'unknown', 'sameAs')]],
   'dayDescribed.v1': [[/^\/regular$/, ranked('yes', 'no')]],
 };
 

@@ -131,6 +131,8 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   noSample: () => 'Nothing was sampled on this day.',
   resultAwaited: () => 'A result is not in yet.',
   hoursNotStated: () => 'The hours worked are not written down.',
+  hoursContradict: () =>
+    'The hours written down contradict each other or the samples: hours that were worked may be missing.',
   sampledOutsideHours: (p) => `${min(p.outsideMin)} were sampled outside the hours written down; they count as worked.`,
   otherWorkNotAsked: () => 'Call-outs, a second site and a second employer were not asked about.',
   otherWorkWithoutHours: (p) =>
@@ -141,11 +143,15 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   sameAsNotUsable: (p) =>
     `${min(p.durationMin)} are said to be like a sample that shows nothing; they count as unknown.`,
   samplesOverlap: () => 'Two samples of this worker overlap; the higher one stands for those minutes.',
+  explanationsDiffer: () =>
+    'Two people say different things of the same minutes; what leaves the most lead stands until one of them is put right.',
   regularNotSaid: () => 'It is not said whether this was a regular day.',
   notRegular: (p) =>
     `Not a regular day: ${p.why === '' ? 'no reason written' : p.why} The figure stands; it supports no step-down.`,
   stateRuleNotHeld: (p) =>
     `In ${p.stateCode} another rule may govern than the one held here; the figures are shown without a list of duties.`,
+  stateNotKnown: () => 'The state of the site is not known, so nobody can say whose rule governs.',
+  statesDiffer: () => 'The day was worked in two states with different limits; the lower ones are shown.',
   extendedShift: (p) =>
     `More than 8 hours: the average over the shift may reach ${formatQuantity(Number(p.allowableUgPerM3), 'µg/m³')}; the action level is not adjusted.`,
 };
