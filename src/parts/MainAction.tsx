@@ -4,5 +4,5 @@ import styles from './Actions.module.css';
 import type { ActionProps } from './actionProps.ts';
 
 export function MainAction(props: ActionProps) {
-  return <Action {...props} className={styles.main} />;
+  return <Action {...props} kind="main" className={styles.main} />;
 }

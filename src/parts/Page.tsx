@@ -66,7 +66,11 @@ function PageInside({ heading, over, back, backText, action, aside, lang, childr
         </div>
         {aside && <aside className={styles.aside}>{aside}</aside>}
       </div>
-      {action && <div className={styles.foot}>{action}</div>}
+      {action && (
+        <div className={styles.foot} data-part="foot">
+          {action}
+        </div>
+      )}
     </main>
   );
 }

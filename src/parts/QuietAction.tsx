@@ -4,5 +4,5 @@ import styles from './Actions.module.css';
 import type { ActionProps } from './actionProps.ts';
 
 export function QuietAction(props: ActionProps) {
-  return <Action {...props} className={styles.quiet} />;
+  return <Action {...props} kind="quiet" className={styles.quiet} />;
 }
