@@ -6,7 +6,7 @@ import { z } from 'zod';
 import { isZone } from '#core/calendar.ts';
 import { stateByCode } from '#reference/states.ts';
 import { en as words } from '#words/assess.ts';
-import { blankable, day, text, time, yesNo } from './resultInFile.ts';
+import { blankable, day, flowLPerMin, text, time, yesNo } from './resultInFile.ts';
 import { blankInFile, sampleInFile } from './sampleInFile.ts';
 
 const siteInFile = z
@@ -26,8 +26,8 @@ const siteInFile = z
   .describe('Where the work was');
 
 const pair = z.strictObject({
-  readLPerMin: z.number().positive().describe('What the meter showed'),
-  trueLPerMin: z.number().positive().describe('What the flow was'),
+  readLPerMin: flowLPerMin.describe('What the meter showed'),
+  trueLPerMin: flowLPerMin.describe('What the flow was'),
 });
 
 const meterInFile = z
@@ -46,8 +46,8 @@ const meterInFile = z
 
 const reading = z
   .strictObject({
-    lowLPerMin: z.number().positive().describe('Low end of a bouncing float; the same as the high end when steady'),
-    highLPerMin: z.number().positive().describe('High end'),
+    lowLPerMin: flowLPerMin.describe('Low end of a bouncing float; the same as the high end when steady'),
+    highLPerMin: flowLPerMin.describe('High end'),
   })
   .refine(({ lowLPerMin, highLPerMin }) => lowLPerMin <= highLPerMin, words.refusals.lowAboveHigh)
   .describe('One reading, as read');

@@ -13,10 +13,14 @@ export const yesNo = z.enum(['yes', 'no']);
 /** May be null or left out: not known. */
 export const blankable = <T extends z.ZodType>(schema: T) => schema.nullable().optional();
 
+/** Wide enough for any pump and any filter; what lies outside is a slip of the keyboard. */
+export const flowLPerMin = z.number().min(0.001).max(100);
+const massUg = z.number().min(0).max(1e9);
+
 const yesNoNotStated = z.enum(['yes', 'no', 'notStated']);
 
 const lessThan = z
-  .strictObject({ lessThanUg: z.number().positive().describe("The laboratory's reporting limit, in µg") })
+  .strictObject({ lessThanUg: z.number().positive().max(1e9).describe("The laboratory's reporting limit, in µg") })
   .describe('Less than the reporting limit');
 
 export const resultInFile = z
@@ -24,17 +28,19 @@ export const resultInFile = z
     reportNumber: text.describe("Number of the laboratory's report"),
     receivedOn: day.describe('Day on which the report was received'),
     massUg: z
-      .union([z.number().min(0).describe('Mass of lead on the filter, in µg'), lessThan], words.refusals.notAMass)
+      .union([massUg.describe('Mass of lead on the filter, in µg'), lessThan], words.refusals.notAMass)
       .describe('Mass of lead in µg, or { "lessThanUg": reporting limit }'),
-    reportingLimitUg: blankable(z.number().positive()).describe('Reporting limit of a measured mass, in µg'),
+    reportingLimitUg: blankable(z.number().positive().max(1e9)).describe('Reporting limit of a measured mass, in µg'),
     blankCorrected: yesNoNotStated.describe('Did the laboratory subtract field blanks already?'),
     wallDeposit: yesNoNotStated.describe("Is the deposit on the cassette's inner wall in the mass?"),
     method: blankable(text).describe(
       'Id of a method held, such as niosh-7082; without it flow and volume are not checked',
     ),
     accreditation: blankable(text).describe("The laboratory's accreditation, as its report states it"),
-    laboratoryVolumeL: blankable(z.number().positive()).describe('Volume that the report shows, compared with ours'),
-    laboratoryConcentrationUgPerM3: blankable(z.number().min(0)).describe(
+    laboratoryVolumeL: blankable(z.number().min(0.001).max(1e6)).describe(
+      'Volume that the report shows, compared with ours',
+    ),
+    laboratoryConcentrationUgPerM3: blankable(z.number().min(0).max(1e12)).describe(
       'Concentration that the report shows, compared with ours',
     ),
     saeFraction: blankable(z.number().positive().max(1)).describe(
