@@ -1,4 +1,5 @@
 /** Under every page: how the book is kept, and what else is in it. */
+import { useLocation } from 'wouter';
 import { dayOf } from '#core/calendar.ts';
 import { hrefOf } from '#parts/href.ts';
 import { deviceZone, now } from '#store/device.ts';
@@ -15,6 +16,9 @@ const also = [
 
 export function Foot() {
   const state = useBookState();
+  const [location] = useLocation();
+  // The phone is in the worker's hands there: how the book is kept is nothing to them.
+  if (location.startsWith('/worker/')) return null;
   return (
     <footer className={styles.footer}>
       {state.kind === 'open' && <Kept />}

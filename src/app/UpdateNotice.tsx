@@ -37,6 +37,8 @@ export function UpdateNotice({ place }: { readonly place: 'top' | 'foot' }) {
   const offer = useOffer();
   const atTop = useTurnedSince(offer) && (offer === 'offer' || offer === 'elsewhere');
   const [, again] = useState(0);
+  const [location] = useLocation();
+  if (location.startsWith('/worker/')) return null;
   if (atTop !== (place === 'top')) return null;
   if (offer === 'nothing')
     return updates.ready ? (

@@ -86,7 +86,7 @@ function TubeLines({ value, onChange, errors }: Omit<MeterLinesProps, 'today'>) 
           name={`meter-pair-${i}`}
           label={words.meter.pair(i + 1)}
           unit="L/min"
-          hint={words.meter.pairsHint}
+          hint={i === 0 ? words.meter.pairsHint : ''}
           lowLabel={words.meter.pairRead}
           highLabel={words.meter.pairTrue}
           value={pair}

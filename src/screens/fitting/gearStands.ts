@@ -28,11 +28,15 @@ export function pumpDetail(pumpId: string, book: Book): string {
   return words.pumpFlow(formatEstimate(flow.estimate, flow.unit), time);
 }
 
+const serialOf = (pumpId: string, book: Book): string => book.pumps.get(pumpId)?.serial ?? '';
+
 /** Checked and free first, then unchecked, then those in use. */
 export function pumpsInOrder(book: Book): readonly string[] {
   const rank = (pumpId: string): number =>
     open(book).some((sample) => sample.pumpId === pumpId) ? 2 : lastBefore(pumpId, book) ? 0 : 1;
-  return [...book.pumps.keys()].sort((a, b) => rank(a) - rank(b));
+  return [...book.pumps.keys()].sort(
+    (a, b) => rank(a) - rank(b) || serialOf(a, book).localeCompare(serialOf(b, book), 'en', { numeric: true }),
+  );
 }
 
 export function workerDetail(workerId: string, book: Book): string | undefined {
@@ -41,8 +45,12 @@ export function workerDetail(workerId: string, book: Book): string | undefined {
   return sample === undefined ? undefined : words.workerHas(serial, sample.putOn !== null);
 }
 
+const personName = (personId: string, book: Book): string => book.people.get(personId)?.name ?? '';
+
 /** Without a sample today first. */
 export const workersInOrder = (book: Book): readonly string[] =>
   [...book.people.keys()].sort(
-    (a, b) => Number(workerDetail(a, book) !== undefined) - Number(workerDetail(b, book) !== undefined),
+    (a, b) =>
+      Number(workerDetail(a, book) !== undefined) - Number(workerDetail(b, book) !== undefined) ||
+      personName(a, book).localeCompare(personName(b, book)),
   );

@@ -20,7 +20,7 @@ import { CheckedToday } from './CheckedToday.tsx';
 import { flowDraft, type Purpose } from './flowDraft.ts';
 import { HowDone } from './HowDone.tsx';
 import { LiveFlow } from './LiveFlow.tsx';
-import { checksInOrder, pumpDetail, purposeFor } from './pumpStands.ts';
+import { checksInOrder, pumpDetail, pumpsInOrder, purposeFor } from './pumpStands.ts';
 import { Readings } from './Readings.tsx';
 import { liveFlow } from './soFar.ts';
 import { useSaveFlow } from './useSaveFlow.ts';
@@ -88,7 +88,7 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
         <PickOrAdd
           name="pump"
           label={gear.pump.pick}
-          options={[...book.pumps.values()].map(({ id, serial }) => ({
+          options={pumpsInOrder(book).map(({ id, serial }) => ({
             id,
             label: serial,
             detail: pumpDetail(id, book),

@@ -1,7 +1,7 @@
 /** How each pump stands today, so that the right one is picked, and what the next check of it is for. */
 import { compareInstants, wallTimeOf } from '#core/calendar.ts';
 import { checksOfSample } from '#findings/checks.ts';
-import type { Book, FlowCheckRecord, SampleRecord } from '#records/book.ts';
+import type { Book, FlowCheckRecord, PumpRecord, SampleRecord } from '#records/book.ts';
 import { en as words } from '#words/flow.ts';
 import { formatEstimate } from '#words/quantity.ts';
 import type { Purpose } from './flowDraft.ts';
@@ -24,6 +24,10 @@ export const purposeFor = (pumpId: string, book: Book): Purpose =>
   waitingForAfter(pumpId, book) ? 'after' : onWorker(pumpId, book) ? 'between' : 'before';
 
 const nameOf = (sample: SampleRecord, book: Book): string => book.people.get(sample.workerId ?? '')?.name ?? '';
+
+/** By the numbers painted on them, as they lie in the case. */
+export const pumpsInOrder = (book: Book): PumpRecord[] =>
+  [...book.pumps.values()].sort((a, b) => a.serial.localeCompare(b.serial, 'en', { numeric: true }));
 
 /** The flow of a saved check as printed, or that there is none. */
 export function flowText(check: FlowCheckRecord, book: Book): string {
