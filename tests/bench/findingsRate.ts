@@ -7,7 +7,7 @@ import { lowerOf } from '#core/estimate.ts';
 import { findWorkday } from '#findings/workday.ts';
 import type { Book } from '#records/book.ts';
 import { bookOf, type GeneratedDay, type GeneratedSample } from '#tests/findings/generated.ts';
-import { workdayId } from '#tests/findings/slices.ts';
+import { workdayId } from '#tests/findings/sliceRegisters.ts';
 
 export interface Measured {
   readonly name: string;

@@ -2,7 +2,8 @@
 import { expect, it } from 'vitest';
 import { addMinutes } from '#core/calendar.ts';
 import { findWorkday } from '#findings/workday.ts';
-import { at, check, explained, result, sample, slice, workday, workdayId } from './slices.ts';
+import { at, workdayId } from './sliceRegisters.ts';
+import { check, explained, result, sample, slice, workday } from './slices.ts';
 
 const startAt = at('06:00');
 

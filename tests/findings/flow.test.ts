@@ -2,7 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { type FlowCheckFinding, findFlowCheck } from '#findings/flow.ts';
 import type { Book, FlowCheckRecord } from '#records/book.ts';
-import { check, meter, site, slice } from './slices.ts';
+import { meter, site } from './sliceRegisters.ts';
+import { check, slice } from './slices.ts';
 
 const range = { id: 'niosh-7082', flowFromLPerMin: 1, flowToLPerMin: 4 };
 const keys = ({ reasons }: FlowCheckFinding): string[] => reasons.map(({ key }) => key);

@@ -2,7 +2,8 @@
 import * as fc from 'fast-check';
 import { addMinutes } from '#core/calendar.ts';
 import type { Book, FlowCheckRecord, SampleRecord } from '#records/book.ts';
-import { at, blank, check, explained, interval, meter, result, sample, site, slice, workday } from './slices.ts';
+import { at, meter, site } from './sliceRegisters.ts';
+import { blank, check, explained, interval, result, sample, slice, workday } from './slices.ts';
 
 export interface GeneratedSample {
   readonly min: number;

@@ -9,7 +9,8 @@ import { findPresumption } from '#findings/presumption.ts';
 import { sheetDiffers } from '#findings/sheetDiffers.ts';
 import type { Book, BoxRecord } from '#records/book.ts';
 import { contradictionsOf, custodySheet } from '#records/custodySheet.ts';
-import { at, blank, box, boxId, check, factId, interval, result, sample, slice, workday, workdayId } from './slices.ts';
+import { at, boxId, factId, workdayId } from './sliceRegisters.ts';
+import { blank, box, check, interval, result, sample, slice, workday } from './slices.ts';
 
 const id = 'c00000000001';
 const running = (more = {}) =>

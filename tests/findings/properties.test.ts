@@ -7,7 +7,8 @@ import { findWorkday, type WorkdayFinding } from '#findings/workday.ts';
 import type { Book, SampleRecord } from '#records/book.ts';
 import { blankedOnce } from './blanked.ts';
 import { bookOf, generatedDay } from './generated.ts';
-import { blank, result, workdayId } from './slices.ts';
+import { workdayId } from './sliceRegisters.ts';
+import { blank, result } from './slices.ts';
 
 const seed = Number(process.env.SEED ?? 20261125);
 console.info(`properties of findings: seed ${seed} (SEED=… to change)`);

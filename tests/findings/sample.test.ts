@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import type { Term } from '#core/formula.ts';
 import { findSample, type SampleFinding } from '#findings/sample.ts';
 import type { FlowCheckRecord, SampleRecord } from '#records/book.ts';
-import { at, blank, box, check, interval, lotId, result, sample, shiftId, slice } from './slices.ts';
+import { at, lotId, shiftId } from './sliceRegisters.ts';
+import { blank, box, check, interval, result, sample, slice } from './slices.ts';
 
 const exact = (term: Term | null): number => {
   if (term?.estimate.kind !== 'exact') throw new Error(`not one number: ${JSON.stringify(term?.estimate)}`);

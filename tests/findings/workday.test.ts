@@ -4,7 +4,8 @@ import { upperOf } from '#core/estimate.ts';
 import type { Term } from '#core/formula.ts';
 import { findWorkday, type WorkdayFinding } from '#findings/workday.ts';
 import type { Book } from '#records/book.ts';
-import { at, check, explained, result, sample, site, slice, workday, workdayId } from './slices.ts';
+import { at, site, workdayId } from './sliceRegisters.ts';
+import { check, explained, result, sample, slice, workday } from './slices.ts';
 
 const exact = (term: Term | null): number => {
   if (term?.estimate.kind !== 'exact') throw new Error(`not one number: ${JSON.stringify(term?.estimate)}`);
