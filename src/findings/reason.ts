@@ -65,6 +65,7 @@ export const reasonWeights = {
   notUnderstood: 'doubts',
   // one sample, from the laboratory
   resultsDiffer: 'notes',
+  reportOrderNotKnown: 'doubts',
   reportingLimitBlank: 'doubts',
   massBelowItsLimit: 'doubts',
   belowReportingLimit: 'notes',

@@ -3,7 +3,9 @@ import { type BlankMass, massLessBlanks } from '#core/blankCorrectedMass.ts';
 import { exactly, lessThan } from '#core/estimate.ts';
 import { recorded, type Term } from '#core/formula.ts';
 import type { Book, SampleRecord } from '#records/book.ts';
-import { type Reason, reason } from './reason.ts';
+import { isShownLater } from '#records/results.ts';
+import { blocking, type Reason, reason } from './reason.ts';
+import { fieldReasons } from './sampleReasons.ts';
 
 export type Result = SampleRecord['results'][number];
 
@@ -15,12 +17,13 @@ export interface SampleMass {
   readonly reasons: readonly Reason[];
 }
 
-const massTerm = (result: Result): Term =>
+/** A "less than" is bounded by the larger of its own number and the reporting limit that the report states. */
+const massTerm = ({ mass, reportingLimitUg, factId }: Result): Term =>
   recorded(
     'massReported',
     'µg',
-    result.mass.kind === 'measured' ? exactly(result.mass.massUg) : lessThan(result.mass.reportingLimitUg),
-    [result.factId],
+    mass.kind === 'measured' ? exactly(mass.massUg) : lessThan(Math.max(mass.reportingLimitUg, reportingLimitUg ?? 0)),
+    [factId],
   );
 
 /** Field blanks of the same shift or the same box, of the sample's lot. */
@@ -40,12 +43,26 @@ export function blanksOf(sample: SampleRecord, book: Book): SampleRecord[] {
 }
 
 interface Blanks {
-  /** null: one of them is void or without a result, so that nothing may be subtracted. */
+  /** null: one of them is void, in doubt, without a result or not at hand, so that nothing may be subtracted. */
   readonly masses: readonly BlankMass[] | null;
   readonly reasons: readonly Reason[];
 }
 
-function readBlanks(sample: SampleRecord, book: Book): Blanks {
+/** A cassette of the box that is not in this slice may be a blank that would forbid it. */
+const boxComplete = (sample: SampleRecord, book: Book): boolean => {
+  for (const { packed } of book.boxes.values())
+    if (packed.sampleIds.includes(sample.id) && !packed.sampleIds.every((id) => book.samples.has(id))) return false;
+  return true;
+};
+
+/** Only a blank that nothing speaks against lowers a figure. */
+function isSound(blank: SampleRecord, book: Book): boolean {
+  const [last] = blank.results.slice(-1);
+  if (!last || blank.results.some((other) => !sameMass(other, last))) return false;
+  return blocking(fieldReasons(blank, book)).length === 0;
+}
+
+function readBlanks(sample: SampleRecord, book: Book, mayLower: boolean): Blanks {
   const blanks = blanksOf(sample, book);
   if (blanks.length === 0) return { masses: [], reasons: [reason('blanksMissing', sample.factIds.slice(0, 1))] };
   const reasons: Reason[] = [];
@@ -56,20 +73,21 @@ function readBlanks(sample: SampleRecord, book: Book): Blanks {
     const params = { blankNumber: blank.sampleNumber };
     if (result.mass.kind === 'measured' && result.mass.massUg > 0)
       reasons.push(reason('blankDetected', [result.factId], { ...params, massUg: result.mass.massUg }));
-    if (!blank.voided) masses.push({ mass: massTerm(result), reportingLimitUg: result.reportingLimitUg });
+    if (mayLower && isSound(blank, book))
+      masses.push({ mass: massTerm(result), reportingLimitUg: result.reportingLimitUg });
   }
-  return { masses: masses.length === blanks.length ? masses : null, reasons };
+  return { masses: masses.length === blanks.length && boxComplete(sample, book) ? masses : null, reasons };
 }
 
 function massReasons(result: Result): Reason[] {
   const because = [result.factId];
   const { mass, reportingLimitUg } = result;
   const found: Reason[] = [];
-  if (mass.kind === 'lessThan')
-    found.push(reason('belowReportingLimit', because, { reportingLimitUg: mass.reportingLimitUg }));
+  const massUg = mass.kind === 'measured' ? mass.massUg : mass.reportingLimitUg;
+  if (mass.kind === 'lessThan') found.push(reason('belowReportingLimit', because, { reportingLimitUg: massUg }));
   else if (reportingLimitUg === null) found.push(reason('reportingLimitBlank', because));
-  else if (mass.massUg < reportingLimitUg)
-    found.push(reason('massBelowItsLimit', because, { massUg: mass.massUg, reportingLimitUg }));
+  if (reportingLimitUg !== null && massUg < reportingLimitUg)
+    found.push(reason('massBelowItsLimit', because, { massUg, reportingLimitUg }));
   if (result.wallDeposit === 'notStated') found.push(reason('wallDepositNotStated', because));
   if (result.wallDeposit === 'no') found.push(reason('wallDepositNotIncluded', because));
   if (result.accreditation === null) found.push(reason('accreditationBlank', because));
@@ -77,11 +95,29 @@ function massReasons(result: Result): Reason[] {
 }
 
 const sameMass = (a: Result, b: Result): boolean =>
-  a.mass.kind === 'measured' && b.mass.kind === 'measured'
-    ? a.mass.massUg === b.mass.massUg
-    : a.mass.kind === b.mass.kind && massTerm(a).estimate.kind === massTerm(b).estimate.kind;
+  a.mass.kind === 'measured'
+    ? b.mass.kind === 'measured' && a.mass.massUg === b.mass.massUg
+    : b.mass.kind === 'lessThan' && a.mass.reportingLimitUg === b.mass.reportingLimitUg;
 
-/** null without a result. The newest report judges; two versions of one report are a conflict of the record. */
+const sameFigure = (a: Result, b: Result): boolean =>
+  sameMass(a, b) &&
+  a.reportingLimitUg === b.reportingLimitUg &&
+  a.blankCorrected === b.blankCorrected &&
+  a.wallDeposit === b.wallDeposit;
+
+/** Reports that say something else. Those not shown to be older might be the ones that replace it. */
+function otherReports(sample: SampleRecord, judging: Result): Reason[] {
+  if (sample.results.length < 2) return [];
+  const because = sample.results.map(({ factId }) => factId);
+  const found: Reason[] = [];
+  if (sample.results.some((other) => !sameMass(other, judging))) found.push(reason('resultsDiffer', because));
+  const others = sample.results.filter(({ reportNumber }) => reportNumber !== judging.reportNumber);
+  if (others.some((other) => !sameFigure(other, judging) && !isShownLater(judging, other)))
+    found.push(reason('reportOrderNotKnown', because));
+  return found;
+}
+
+/** null without a result. The report that is shown to be the newest judges; two versions of one report are a conflict of the record. */
 export function sampleMassOf(sample: SampleRecord, book: Book): SampleMass | null {
   const result = sample.results.at(-1);
   if (!result) return null;
@@ -91,7 +127,7 @@ export function sampleMassOf(sample: SampleRecord, book: Book): SampleMass | nul
     result.reportingLimitUg === null
       ? null
       : recorded('reportingLimit', 'µg', exactly(result.reportingLimitUg), because);
-  const blanks = readBlanks(sample, book);
+  const blanks = readBlanks(sample, book, result.blankCorrected === 'no');
   const corrected = massLessBlanks(reported, limit, blanks.masses ?? [], result.blankCorrected);
   const reasons = [...massReasons(result), ...blanks.reasons];
   if (corrected.kind === 'subtracted') {
@@ -99,13 +135,7 @@ export function sampleMassOf(sample: SampleRecord, book: Book): SampleMass | nul
     reasons.push(reason('blanksSubtracted', because, { blankUg }));
   } else if (corrected.why !== 'alreadyCorrected' && blanks.reasons.some(({ key }) => key === 'blankDetected'))
     reasons.push(reason('blanksNotSubtracted', because));
-  if (sample.results.some((other) => !sameMass(other, result)))
-    reasons.push(
-      reason(
-        'resultsDiffer',
-        sample.results.map(({ factId }) => factId),
-      ),
-    );
+  reasons.push(...otherReports(sample, result));
   return { result, mass: corrected.mass, wallOpen: result.wallDeposit !== 'yes', reasons };
 }
 

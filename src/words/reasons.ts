@@ -107,7 +107,9 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   correctionsConflict: () =>
     'Two corrections contradict each other; the more careful one stands until somebody settles it.',
   notUnderstood: () => 'A newer version of Fullshift wrote something here that this version does not understand.',
-  resultsDiffer: () => 'Earlier reports gave another figure for this cassette; the newest judges.',
+  resultsDiffer: () => 'Another report gave another figure for this cassette.',
+  reportOrderNotKnown: () =>
+    'Two reports differ, and their dates do not show which replaces which; the heavier one judges.',
   reportingLimitBlank: () => "The laboratory's reporting limit is not written down.",
   massBelowItsLimit: (p) =>
     `The laboratory's ${micrograms(p.massUg)} is less than its own reporting limit, ${micrograms(p.reportingLimitUg)}.`,
