@@ -59,6 +59,7 @@ export const reasonWeights = {
   lotDiffers: 'notes',
   voided: 'voids',
   numberTwice: 'doubts',
+  pumpOnAnother: 'doubts',
   clockSetBack: 'doubts',
   clockOutOfOrder: 'doubts',
   correctionsConflict: 'doubts',

@@ -63,6 +63,19 @@ function mediaReasons(sample: SampleRecord, book: Book): Reason[] {
   return found;
 }
 
+/** One pump is on one worker at a time; two records that say otherwise came from two hands or from typed times. */
+function pumpReasons(sample: SampleRecord, book: Book): Reason[] {
+  const { putOn, stopped, pumpId } = sample;
+  if (!putOn || pumpId === null) return [];
+  for (const other of book.samples.values()) {
+    if (other.id === sample.id || other.pumpId !== pumpId || !other.putOn || other.voided) continue;
+    const apart = (stopped && stopped.at <= other.putOn.at) || (other.stopped && other.stopped.at <= putOn.at);
+    if (!apart)
+      return [reason('pumpOnAnother', [putOn.factId, other.putOn.factId], { otherNumber: other.sampleNumber })];
+  }
+  return [];
+}
+
 /** Facts of a newer version about what the sample stands in: nobody here knows what they take back. */
 function aroundReasons(sample: SampleRecord, book: Book): Reason[] {
   const { shiftId, siteId, lotId, pumpId, workerId } = sample;
@@ -101,6 +114,7 @@ export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
     ...open,
     ...(sample.putOn ? fittingReasons(sample) : []),
     ...eventReasons(sample),
+    ...pumpReasons(sample, book),
     ...mediaReasons(sample, book),
     ...recordDoubts(sample),
     ...aroundReasons(sample, book),

@@ -102,6 +102,7 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   lotDiffers: () => "The cassette in line at the flow check was not of the sample's lot.",
   voided: (p) => `Void: ${p.why === '' ? 'no reason written' : p.why}`,
   numberTwice: (p) => `Two cassettes carry the number ${p.sampleNumber}.`,
+  pumpOnAnother: (p) => `The same pump is written down on another cassette, ${p.otherNumber}, at the same time.`,
   clockSetBack: () => 'The clock of the phone was set back while the pump ran.',
   clockOutOfOrder: () => 'The times are out of order.',
   correctionsConflict: () =>

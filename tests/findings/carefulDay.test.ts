@@ -140,6 +140,14 @@ describe('two samples of one worker at one time', () => {
   });
 });
 
+describe('one pump on two workers at one time', () => {
+  it('came from two hands: neither sample says anything low', () => {
+    const [ben] = [prepared(ids.two, { workerId: ids.ben })];
+    const onBen = [ben, fitted(ids.two), putOn('14:00', ids.two), stopped('18:00', 240, ids.two)];
+    expect(keysOf(dayOf([...soundDay(24), ...onBen]).blocksBelow)).toEqual(['pumpOnAnother']);
+  });
+});
+
 describe('shifts over midnight and clock changes', () => {
   // New York: clocks went back on 1 November 2026 at 06:00 UTC and go forward on 14 March 2027 at 07:00 UTC
   it.each([

@@ -6,9 +6,10 @@ import { subjectOf } from '../about.ts';
 import type { AnyRecord, SampleRecord, Strike } from '../book.ts';
 import { canonicalJson, readFact } from '../canonical.ts';
 import { instant } from '../common.ts';
-import { type Fact, type FactKind, factBodies, type NewFact } from '../fact.ts';
+import { type Fact, type FactBody, type FactKind, factBodies, type NewFact } from '../fact.ts';
 import { isWithin, segmentsOf, valueAt, withValueAt } from '../pointer.ts';
 import { type Ask, momentParams, needsWhy } from './ask.ts';
+import { wrongPieces } from './day.ts';
 import { refuseNumber } from './sample.ts';
 
 type Correcting = Ask<'valueCorrected.v1'>;
@@ -93,6 +94,19 @@ function refuseValue(ask: Correcting, fact: Fact, places: unknown): void {
     return;
   }
   refuseOnSample(ask, fact);
+  refuseOnDay(ask, fact, withValueAt(places, segmentsOf(path), value)?.value);
+}
+
+/** Hours and minutes that arrive by correction keep the order and the room that they were asked to have when first stated. */
+function refuseOnDay(ask: Correcting, { kind }: Fact, changed: unknown): void {
+  if (kind === 'workHoursStated.v1') {
+    const { pieces } = changed as FactBody<'workHoursStated.v1'>;
+    for (const key of new Set(wrongPieces(pieces).map((wrong) => wrong.key))) ask.refuse(key, ['body/new']);
+  }
+  if (kind !== 'minutesExplained.v1') return;
+  const { fromAt, toAt, as, reason } = changed as FactBody<'minutesExplained.v1'>;
+  if (toAt <= fromAt) ask.refuse('endBeforeStart', ['body/new']);
+  if (as !== 'unknown' && reason === null) ask.refuse('whyNeeded', ['body/new']);
 }
 
 /** The correction with what it supersedes, and about every record that the replaced fact is about. */

@@ -1,7 +1,9 @@
 /** The day of a site and of a worker. What was stated once is corrected with a reason, not stated again. */
 import type { ShiftRecord, WorkdayRecord } from '../book.ts';
 import { keyOf } from '../common.ts';
+import type { FactBody } from '../fact.ts';
 import type { Ask } from './ask.ts';
+import type { RefusalKey } from './refusal.ts';
 
 function shiftOpened(ask: Ask<'shiftOpened.v1'>): void {
   const key = keyOf('shift', ask.fact.body.shiftId);
@@ -29,13 +31,23 @@ const workdayOf = (ask: Ask, workdayId: string): WorkdayRecord | null =>
 function hoursStated(ask: Ask<'workHoursStated.v1'>): void {
   const { workdayId, pieces } = ask.fact.body;
   if (workdayOf(ask as Ask, workdayId)?.pieces) ask.refuse('alreadyStated', ['body/pieces'], { what: 'hours' });
-  for (const [at, piece] of pieces.entries()) {
-    if (piece.endedAt <= piece.startedAt) ask.refuse('endBeforeStart', [`body/pieces/${at}/endedAt`]);
-    const earlier = pieces.slice(0, at);
-    if (earlier.some((other) => other.startedAt < piece.endedAt && piece.startedAt < other.endedAt))
-      ask.refuse('piecesOverlap', [`body/pieces/${at}`]);
-  }
+  for (const { key, place } of wrongPieces(pieces)) ask.refuse(key, [`body/pieces/${place}`]);
 }
+
+type Pieces = FactBody<'workHoursStated.v1'>['pieces'];
+
+/** A piece ends after it starts, and nobody works two of them at one time. */
+export const wrongPieces = (pieces: Pieces): readonly { readonly key: RefusalKey; readonly place: string }[] =>
+  pieces.flatMap((piece, at) => {
+    const backwards = piece.endedAt <= piece.startedAt;
+    const overlaps = pieces
+      .slice(0, at)
+      .some((other) => other.startedAt < piece.endedAt && piece.startedAt < other.endedAt);
+    return [
+      ...(backwards ? [{ key: 'endBeforeStart' as const, place: `${at}/endedAt` }] : []),
+      ...(overlaps ? [{ key: 'piecesOverlap' as const, place: `${at}` }] : []),
+    ];
+  });
 
 function otherWorkAsked(ask: Ask<'otherWorkAsked.v1'>): void {
   if (workdayOf(ask as Ask, ask.fact.body.workdayId)?.otherWork)
