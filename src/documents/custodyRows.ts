@@ -10,7 +10,7 @@ import type { StyleName } from './typography.ts';
 
 type ColumnName = Exclude<keyof typeof en.columns, 'workerIdentifier'>;
 
-/** Fixed widths; the number takes what its longest needs, and worker and remarks share what is left. */
+/** Fixed widths, the lot's at least; the number takes what its longest needs, and worker and remarks share what is left. */
 const fixedPt: Record<Exclude<ColumnName, 'sampleNumber' | 'worker' | 'remarks'>, number> = {
   workOn: 64,
   lotNumber: 52,
@@ -44,6 +44,7 @@ const rightAligned: readonly ColumnName[] = [
   'volumeL',
 ];
 const leastNumberPt = 48;
+const mostLotPt = 92;
 const units: readonly string[] = ['min', 'L/min', 'L'];
 
 /** A number is compared with a cassette by eye, so it never breaks over two lines. */
@@ -52,11 +53,18 @@ function numberWidth(sheet: CustodySheet, measure: Measure): number {
   return Math.max(leastNumberPt, ...widths) + gutterPt;
 }
 
+/** A lot as long as the ones printed on bags stays on one line; a longer one breaks, so that the worker's name keeps its room. */
+function lotWidth(sheet: CustodySheet, measure: Measure): number {
+  const widths = sheet.rows.map(({ lotNumber }) => measure.widthPt(lotNumber, 'plain') + gutterPt);
+  return Math.min(mostLotPt, Math.max(fixedPt.lotNumber, ...widths));
+}
+
 /** Columns of the table on a page with this much room. */
 export function custodyColumns(sheet: CustodySheet, measure: Measure, widthPt: number): TableColumn[] {
   const numberPt = numberWidth(sheet, measure);
-  const sharedPt = widthPt - numberPt - Object.values(fixedPt).reduce((sum, each) => sum + each, 0);
-  const widths = { ...fixedPt, sampleNumber: numberPt, worker: sharedPt * 0.52, remarks: sharedPt * 0.48 };
+  const fixed = { ...fixedPt, lotNumber: lotWidth(sheet, measure) };
+  const sharedPt = widthPt - numberPt - Object.values(fixed).reduce((sum, each) => sum + each, 0);
+  const widths = { ...fixed, sampleNumber: numberPt, worker: sharedPt * 0.52, remarks: sharedPt * 0.48 };
   return order.map((name) => {
     const isIdentifier = name === 'worker' && sheet.workersShownAs === 'identifier';
     const words = isIdentifier ? en.columns.workerIdentifier : en.columns[name];

@@ -38,6 +38,25 @@ describe('a custody sheet on pages', () => {
     }
   });
 
+  test('a lot number of eight signs stays on one line, and a sheet of five cassettes on one page', () => {
+    const lotNumber = 'M37-2208';
+    const sheet = sheetWith(5);
+    const model = custodyPages(
+      {
+        ...sheet,
+        rows: sheet.rows.map((row) => ({ ...row, lotNumber })),
+        lots: [{ lotNumber, media: 'MCE 0.8 µm, 37 mm, closed face' }],
+      },
+      'letter',
+      measure,
+    );
+    const lots = blocksOf(model).flatMap((block) =>
+      block.kind === 'tableRow' && block.table === 'cassettes' ? [block.cells[3]?.lines.map(({ text }) => text)] : [],
+    );
+    expect(lots).toEqual(Array.from({ length: 5 }, () => [lotNumber]));
+    expect(model.pages).toHaveLength(1);
+  });
+
   test('has one row for each cassette, in order, with its figures', () => {
     const model = custodyPages(sheetWith(20), 'letter', measure);
     const rows = rowsOf(model, 'cassettes');
