@@ -1,10 +1,11 @@
 /** Exactly at: every flow from 1.00 to 4.00 L/min in hundredths and six durations, masses that make exactly 30 and exactly 50 (design 3.3). */
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { addMinutes } from '#core/calendar.ts';
 import { findWorkday } from '#findings/workday.ts';
 import { at, workdayId } from './sliceRegisters.ts';
 import { check, explained, result, sample, slice, workday } from './slices.ts';
 
+vi.setConfig({ testTimeout: 120_000 });
 const startAt = at('06:00');
 
 /** TWA8 = m / (0.48 Q), so m = 0.48 × Q × c whatever the minutes; with Q in hundredths one division of whole numbers. */

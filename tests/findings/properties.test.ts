@@ -1,6 +1,6 @@
 /** The careful side as one law (design.md section 4), and the two identities of the regulation sheet, over generated days. */
 import * as fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { lowerOf, upperOf } from '#core/estimate.ts';
 import type { Term } from '#core/formula.ts';
 import { findWorkday, type WorkdayFinding } from '#findings/workday.ts';
@@ -10,6 +10,7 @@ import { bookOf, generatedDay } from './generated.ts';
 import { workdayId } from './sliceRegisters.ts';
 import { blank, result } from './slices.ts';
 
+vi.setConfig({ testTimeout: 120_000 });
 const seed = Number(process.env.SEED ?? 20261125);
 console.info(`properties of findings: seed ${seed} (SEED=… to change)`);
 const runs = (numRuns: number) => ({ seed, numRuns });
