@@ -53,7 +53,7 @@ function PageInside({ heading, over, back, backText, action, aside, lang, childr
           <header className={styles.head}>
             {back !== undefined && (
               <a className={styles.back} href={hrefOf(back)}>
-                <span aria-hidden="true">‹ </span>
+                <span aria-hidden="true">‹</span>
                 {backText ?? words.back}
               </a>
             )}

@@ -3,6 +3,7 @@
  * turn. Only a source that was read is cited; anything else says that it is ours or common practice.
  */
 import type { Recorded, Source, Term, Working } from '#core/formula.ts';
+import type { PartsWords } from '#words/parts.ts';
 import { formatEstimate, nameInWords } from '#words/quantity.ts';
 import { withNumbers } from '#words/workingNumbers.ts';
 import { usePartsWords } from './language.ts';
@@ -66,7 +67,7 @@ function Input({ symbol, term, nameOf }: { readonly symbol: string; readonly ter
   if (term.kind === 'recorded')
     return (
       <p className={styles.input}>
-        {head} <span className={styles.quiet}>{words.recorded}</span>
+        {head} <span className={styles.quiet}>{whereFrom(term, words)}</span>
       </p>
     );
   return (
@@ -77,6 +78,14 @@ function Input({ symbol, term, nameOf }: { readonly symbol: string; readonly ter
       </div>
     </details>
   );
+}
+
+/** A value from the rule or the method is not something that somebody here wrote down. */
+function whereFrom({ because }: Recorded, words: PartsWords): string {
+  const first = because[0];
+  if (first === undefined) return '';
+  if (first.startsWith('limit:')) return words.fromRule;
+  return first.startsWith('method:') ? words.fromMethod : words.recorded;
 }
 
 const nameOfTerm = (term: Recorded | Working): string => (term.kind === 'working' ? term.formula.name : term.name);

@@ -161,8 +161,8 @@ export function formatList(items: readonly string[], language: Language = 'en'):
   return `${items.slice(0, -1).join(', ')} ${and} ${items.at(-1)}`;
 }
 
-/** 'averageFlow' as words: 'average flow'. Short names in capitals keep them: 'TWA8'. */
+/** 'averageFlow' as words: 'average flow'. Names that are initials keep their capitals: 'TWA8', 'PEL'. */
 export const nameInWords = (name: string): string =>
   name
     .replace(/([a-z0-9])([A-Z])/g, (_, a: string, b: string) => `${a} ${b.toLowerCase()}`)
-    .replace(/\btwa8\b/gi, 'TWA8');
+    .replace(/\b(twa8?|pel|sae)\b/gi, (initials) => initials.toUpperCase());

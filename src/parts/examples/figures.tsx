@@ -12,15 +12,18 @@ import { type Standing, StandingMark } from '../StandingMark.tsx';
 import { WorkingView } from '../WorkingView.tsx';
 import type { Example } from './example.ts';
 
+/** The id of a fact, as in a journal. */
+const wrote = ['0123456789ab.00000001'];
+
 const flow = averageFlow.of({
-  Qb: recorded('flowBefore', 'L/min', exactly(2.05), []),
-  Qa: recorded('flowAfter', 'L/min', exactly(1.99), []),
+  Qb: recorded('flowBefore', 'L/min', exactly(2.05), wrote),
+  Qa: recorded('flowAfter', 'L/min', exactly(1.99), wrote),
 });
-const volume = sampledVolume.of({ Q: flow, t: recorded('wornTime', 'min', exactly(447), []) });
-const air = concentration.of({ m: recorded('mass', 'µg', exactly(22.4), []), V: volume });
+const volume = sampledVolume.of({ Q: flow, t: recorded('wornTime', 'min', exactly(447), wrote) });
+const air = concentration.of({ m: recorded('mass', 'µg', exactly(22.4), wrote), V: volume });
 export const exampleWorking = twa8.of({
-  C: [air, recorded('concentrationAwayFromLead', 'µg/m³', exactly(0), [])],
-  t: [recorded('wornTime', 'min', exactly(447), []), recorded('minutesAway', 'min', exactly(33), [])],
+  C: [air, recorded('concentrationAwayFromLead', 'µg/m³', exactly(0), wrote)],
+  t: [recorded('wornTime', 'min', exactly(447), wrote), recorded('minutesAway', 'min', exactly(33), wrote)],
 });
 const shown = formatEstimateNumber(exampleWorking.estimate, 'µg/m³', { against: [30, 50] });
 
@@ -65,7 +68,7 @@ export const examples: readonly Example[] = [
   {
     part: 'WorkingView',
     name: 'a recorded value alone',
-    render: () => <WorkingView working={recorded('flowBefore', 'L/min', exactly(2.05), [])} />,
+    render: () => <WorkingView working={recorded('flowBefore', 'L/min', exactly(2.05), wrote)} />,
   },
   {
     part: 'WorkingView',
@@ -73,7 +76,7 @@ export const examples: readonly Example[] = [
     render: () => (
       <WorkingView
         working={concentration.of({
-          m: recorded('mass', 'µg', { kind: 'between', lower: 0, upper: 5 }, []),
+          m: recorded('mass', 'µg', { kind: 'between', lower: 0, upper: 5 }, wrote),
           V: volume,
         })}
       />
