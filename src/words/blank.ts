@@ -12,6 +12,7 @@ export const en = {
   whereHint: 'Such as: in the van; at the change area',
   save: 'Opened and closed now',
   number: 'Write this number on the blank',
+  numberLabel: 'Field blank',
   another: 'Open another blank',
   ready: 'Back to the day',
   openedAt: (number: string, where: string) => `${number}: opened ${where}`,

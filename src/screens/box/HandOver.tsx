@@ -104,7 +104,7 @@ export function HandedOver({ box, zone, by }: HandOverProps) {
       {handedOver.trackingNumber && <p>{words.withTracking(handedOver.trackingNumber)}</p>}
       <p>{handedOver.sealed ? words.isSealed : words.notSealed}</p>
       {arrivedAt !== null && <p>{en.box.arrivedOn(whenOf(arrivedAt, zone))}</p>}
-      <div>
+      <div className={styles.choices}>
         {arrivedAt === null && (
           <QuietAction busy={writing.state === 'saving'} onClick={arrive}>
             {en.box.arrived}

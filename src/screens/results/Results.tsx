@@ -12,6 +12,7 @@ import { deviceZone, now } from '#store/device.ts';
 import { useAwaitingResults, useBookMeta, useBoxes, useDraft, useRegisters } from '#store/hooks.ts';
 import { en as words } from '#words/results.ts';
 import { Awaiting } from './Awaiting.tsx';
+import { FillFromBox } from './FillFromBox.tsx';
 import { goToNextField } from './goToNextField.ts';
 import { ReportHead } from './ReportHead.tsx';
 import { ResultRow } from './ResultRow.tsx';
@@ -76,6 +77,7 @@ export function Results() {
     const methodId = report.methodId || (box?.packed.methodId ?? '');
     draft.set({ report: { ...report, laboratoryId, accreditation, methodId }, rows: withNumbers(rows, numbers) });
   };
+  const keyed = new Set(typedRows.map(({ number }) => number.trim()));
   const onKeyDown = (event: KeyboardEvent<HTMLFormElement>) => {
     if (event.key === 'Enter' && goToNextField(event.currentTarget, event.target)) event.preventDefault();
   };
@@ -85,13 +87,7 @@ export function Results() {
       heading={words.heading}
       aside={
         awaiting.length > 0 && (
-          <Awaiting
-            awaiting={awaiting}
-            boxes={boxes}
-            registers={registers}
-            keyed={new Set(typedRows.map(({ number }) => number.trim()))}
-            onPut={put}
-          />
+          <Awaiting awaiting={awaiting} registers={registers} keyed={keyed} onPut={(numbers) => put(numbers, null)} />
         )
       }
       action={
@@ -102,6 +98,7 @@ export function Results() {
     >
       <ErrorSummary errors={errors} />
       <p>{words.intro}</p>
+      <FillFromBox awaiting={awaiting} boxes={boxes} registers={registers} keyed={keyed} onPut={put} />
       <form
         id="results"
         noValidate

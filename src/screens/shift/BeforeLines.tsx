@@ -42,7 +42,9 @@ function FlowLines({ day }: { readonly day: ShiftDay }) {
   const checks = [...book.flowChecks.values()].filter(
     ({ shiftId, purpose, inLine }) => shiftId === place.shift.id && purpose !== 'after' && inLine !== 'nothing',
   );
-  const pumps = [...new Set(checks.map(({ pumpId }) => pumpId))].map(serial);
+  const pumps = [...new Set(checks.map(({ pumpId }) => serial(pumpId)))].sort((a, b) =>
+    a.localeCompare(b, 'en', { numeric: true }),
+  );
   const missing = airOf(day).filter((sample) => checksOfSample(sample, book).before === null);
   return (
     <>

@@ -40,22 +40,34 @@ export function Blank({ shiftId = '' }: { readonly shiftId?: string }) {
     <Page
       heading={words.number}
       back={`/shift/${shiftId}`}
-      action={
-        <>
-          <MainAction to={`/shift/${shiftId}`}>{words.ready}</MainAction>
-          <QuietAction to={`/shift/${shiftId}/blank`}>{words.another}</QuietAction>
-        </>
-      }
+      action={<NextAfter shiftId={shiftId} enough={blanksOf(day).length >= blanksWanted(day)} />}
     >
-      <BigNumber label={words.number} digits={opened.sampleNumber} />
+      <BigNumber label={words.numberLabel} digits={opened.sampleNumber} />
       <Standing day={day} />
     </Page>
   );
 }
 
+const blanksWanted = (day: ShiftDay): number => blanksNeeded(airOf(day).length, 'tenPercent').count;
+
+/** While blanks are missing the next one is the main thing to do. */
+function NextAfter({ shiftId, enough }: { readonly shiftId: string; readonly enough: boolean }) {
+  const [day, another] = [`/shift/${shiftId}`, `/shift/${shiftId}/blank`];
+  return enough ? (
+    <>
+      <MainAction to={day}>{words.ready}</MainAction>
+      <QuietAction to={another}>{words.another}</QuietAction>
+    </>
+  ) : (
+    <>
+      <MainAction to={another}>{words.another}</MainAction>
+      <QuietAction to={day}>{words.ready}</QuietAction>
+    </>
+  );
+}
+
 function Standing({ day }: { readonly day: ShiftDay }) {
-  const wanted = blanksNeeded(airOf(day).length, 'tenPercent').count;
-  return <p>{words.standing(blanksOf(day).length, wanted)}</p>;
+  return <p>{words.standing(blanksOf(day).length, blanksWanted(day))}</p>;
 }
 
 function BlankForm({ day }: { readonly day: ShiftDay }) {
