@@ -65,6 +65,8 @@ const limitTerm = (limit: Limit, setId: string): Term =>
   recorded(limit.id, 'µg/m³', exactly(limit.value), [`limit:${setId}`]);
 
 function verdictOf(judging: Comparison, estimateKind: Term['estimate']['kind'], blocked: boolean): Verdict {
+  // exactly at the PEL is not above it only when nothing is open about the figure
+  if (judging.standing === 'exactlyAt' && judging.crossed === 'no' && blocked) return 'atOrAbove';
   if (judging.standing === 'above' || judging.standing === 'exactlyAt') return judging.standing;
   if (judging.standing === 'below') return blocked ? 'unresolved' : 'below';
   if (judging.atOrAbove === 'yes') return 'atOrAbove';

@@ -168,6 +168,8 @@ export const en = {
     heading: 'Before this is relied on',
     ownRule: (state: string) =>
       `${state} has a rule of its own, or one that is not held complete here. Figures are shown; that rule decides what must be done.`,
+    stateNotKnown:
+      'The state of the site is not known here, so nobody can say whose rule decides. Figures are shown against the federal rule, and no duties.',
     held: 'Held against the federal construction rule for lead as read on the days named under About. The current text of the rule, state and local rules, and whoever is licensed or certified for this decide.',
     shown: 'A figure of one worker on one day; it stands for nobody else by itself.',
   },

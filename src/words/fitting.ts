@@ -73,10 +73,11 @@ export const en = {
     training: 'Training',
   } satisfies Record<ProtectionKey, string>,
   protectionDetail: (paragraph: string) => `29 CFR 1926.62${paragraph}`,
-  leastFactor: (apf: number) => `A respirator with protection factor ${apf} or more`,
+  leastFactor: (apf: number) =>
+    `A respirator with protection factor ${apf} or more for up to 8 hours of work; a longer day takes more`,
   leastFactorOwn:
     'worked out from the presumed level and the table of protection factors, for a shift of 8 hours or less',
-  respirators: 'Which respirators reach it',
+  respirators: 'Which respirators reach it in up to 8 hours of work',
   respirator: (supply: Respirator['supply'], facepiece: Respirator['facepiece'], apf: number) =>
     `${facepieces[facepiece]}, ${supplies[supply]}: ${apf}`,
   defers:

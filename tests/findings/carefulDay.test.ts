@@ -222,10 +222,10 @@ describe('at the limit', () => {
   const withWall = (massUg: number, wallDeposit: 'yes' | 'no') =>
     dayOf(soundDay(24).map((f) => (f.kind === 'resultReceived.v1' ? result(massUg, { wallDeposit }) : f)));
 
-  it('exactly at the PEL without the wall deposit is not shown to be not above it', () => {
+  it('exactly at the PEL without the wall deposit is at or above it, never *not above*', () => {
     expect(standing(withWall(48, 'yes'), 'pel')).toMatchObject({ verdict: 'exactlyAt', crossed: 'no' });
     const open = standing(withWall(48, 'no'), 'pel');
-    expect(open).toMatchObject({ verdict: 'exactlyAt', crossed: 'unresolved', atOrAbove: 'yes' });
+    expect(open).toMatchObject({ verdict: 'atOrAbove', crossed: 'unresolved', atOrAbove: 'yes' });
     expect(keysOf(open.why)).toEqual(['wallDepositCouldMatter']);
   });
 

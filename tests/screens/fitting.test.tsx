@@ -50,7 +50,7 @@ describe('preparing a worker', () => {
     await chooseAll();
     expect(screen.getByText(/above 50.µg\/m³ and up to 500.µg\/m³/)).toBeVisible();
     expect(screen.getAllByText(/29 CFR 1926\.62.*\(d\)\(2\)/)[0]).toBeVisible();
-    expect(screen.getByText('A respirator with protection factor 10 or more')).toBeVisible();
+    expect(screen.getByText(/^A respirator with protection factor 10 or more for up to 8 hours of work/)).toBeVisible();
   });
 
   test('gives the cassette a number with its check digit, to be written on it, and then asks for the worker', async () => {

@@ -10,7 +10,9 @@ export function Cautions({ finding }: { readonly finding: WorkdayFinding }) {
   return (
     <section className={styles.cautions}>
       <h2>{words.cautions.heading}</h2>
-      <p>{ruleHeld || state === null ? words.cautions.held : words.cautions.ownRule(state)}</p>
+      <p>
+        {ruleHeld ? words.cautions.held : state === null ? words.cautions.stateNotKnown : words.cautions.ownRule(state)}
+      </p>
       <p>{words.cautions.shown}</p>
     </section>
   );

@@ -1,5 +1,6 @@
 /** The figures of the day, large: the 8-hour average first; of a long day also the average over the shift and what it may reach. */
 import type { Answer } from '#core/comparison.ts';
+import { type Estimate, lowerOf, upperOf } from '#core/estimate.ts';
 import type { Term } from '#core/formula.ts';
 import type { WorkdayFinding } from '#findings/workday.ts';
 import { Figure } from '#parts/Figure.tsx';
@@ -38,6 +39,10 @@ export function DayFigures({ finding, withWorkings }: DayFiguresProps) {
   );
 }
 
+/** The allowed average is printed so that it stands on the right side of the average beside it. */
+const endsOf = (estimate: Estimate): number[] =>
+  [lowerOf(estimate), upperOf(estimate)].filter((end) => Number.isFinite(end));
+
 /** Of a day longer than eight hours: the average over the shift, what it may reach, and where it stands to that. */
 export function ShiftFigures({ finding, withWorkings }: DayFiguresProps) {
   const { shiftAverage, allowableAverage, shiftComparison } = finding;
@@ -57,7 +62,7 @@ export function ShiftFigures({ finding, withWorkings }: DayFiguresProps) {
       </Figure>
       <Figure
         label={words.allowable}
-        value={formatEstimateNumber(allowable, allowableAverage.unit)}
+        value={formatEstimateNumber(allowable, allowableAverage.unit, { against: endsOf(shiftAverage.estimate) })}
         unit={allowableAverage.unit}
       >
         {workingOf(allowableAverage, withWorkings)}

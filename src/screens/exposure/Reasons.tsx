@@ -9,7 +9,7 @@ import { reasonSentence } from '#words/reasons.ts';
 const sentences = (reasons: readonly Reason[]): string[] => [...new Set(reasons.map(reasonSentence))];
 
 export function Reasons({ finding }: { readonly finding: WorkdayFinding }) {
-  const ofStandings = finding.standings.flatMap(({ why }) => why);
+  const ofStandings = finding.standings.flatMap(({ why, notes }) => [...why, ...notes]);
   const blocking = sentences([...finding.blocksBelow, ...ofStandings].filter(({ weight }) => weight !== 'notes'));
   const also = sentences([...finding.reasons, ...ofStandings]).filter((sentence) => !blocking.includes(sentence));
   const lines = (heading: string, texts: readonly string[]) =>
