@@ -1,9 +1,11 @@
 /** npm run -s assess as a child process: exit codes, text and JSON, and what it never says. */
 import { readdirSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { z } from 'zod';
 import { command, edited, examples, exampleText, written } from './command.ts';
 import { dayText } from './writtenDay.ts';
+
+vi.setConfig({ testTimeout: 60_000 });
 
 const names = readdirSync(examples).map((name) => name.replace('.json', ''));
 const pathOf = (name: string): string => `${examples}/${name}.json`;
