@@ -44,6 +44,9 @@ export default defineConfig({
   test: {
     root: '.',
     environment: 'node',
+    // a busy machine is no defect; a hang is
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/journeys/**', 'tests/bench/**'],
   },
