@@ -2,6 +2,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Locator, type Page } from '@playwright/test';
+import { watchPage } from './appPages.ts';
 import { newProfile, type RealBrowser, startBrowser } from './realBrowser.ts';
 
 /** The day's wall clock runs by what the journey says, so that minutes are hours; everything else in the browser runs by itself. */
@@ -27,12 +28,14 @@ export interface Shelf {
   readonly address: string;
   readonly workOn: string;
   readonly pictures: string;
+  /** What must not happen on any page, a list for each start of the browser. */
+  readonly watched: string[][];
   shown: number;
 }
 
 export const newShelf = (address: string, workOn: string, pictures: string): Shelf => {
   mkdirSync(pictures, { recursive: true });
-  return { profile: newProfile(), address, workOn, pictures, shown: 0 };
+  return { profile: newProfile(), address, workOn, pictures, watched: [], shown: 0 };
 };
 
 export async function openNotebook(shelf: Shelf, time: string, day = shelf.workOn): Promise<Notebook> {
@@ -41,6 +44,7 @@ export async function openNotebook(shelf: Shelf, time: string, day = shelf.workO
   const browser: RealBrowser = await startBrowser(shelf.profile, phone);
   const { page } = browser;
   page.setDefaultTimeout(8_000);
+  shelf.watched.push(await watchPage(page, shelf.address));
   let current = { time, day };
   const at = async (next: string, on = current.day): Promise<void> => {
     current = { time: next, day: on };
@@ -97,21 +101,30 @@ export const heading = ({ page }: Notebook, name: string | RegExp): Promise<void
 export const says = ({ page }: Notebook, text: string | RegExp): Promise<void> =>
   expect(page.getByText(text).first()).toBeVisible();
 
-export const saysNot = ({ page }: Notebook, text: string | RegExp): Promise<void> =>
-  expect(page.getByText(text)).toHaveCount(0);
+/** Figures as they stand on the page, each alone on its line with its unit. */
+export async function saysFigures({ page }: Notebook, figures: readonly string[]): Promise<void> {
+  for (const figure of figures) await expect(page.getByText(figure, { exact: true }).first()).toBeVisible();
+}
 
 /** A button or a link: whoever holds the phone sees no difference. */
 export const tap = async ({ page }: Notebook, name: string | RegExp): Promise<void> =>
   page.getByRole('button', { name }).or(page.getByRole('link', { name })).first().click();
 
+/** A thumb hits the row, not the small mark in it. */
+async function tapRow(page: Page, mark: Locator): Promise<void> {
+  if (await mark.isChecked()) return;
+  await page.locator(`label[for="${await mark.getAttribute('id')}"]`).click();
+  await expect(mark).toBeChecked();
+}
+
 export const choose = async ({ page }: Notebook, name: string | RegExp, group?: string | RegExp): Promise<void> =>
-  within(page, group).getByRole('radio', { name }).check({ force: true });
+  tapRow(page, within(page, group).getByRole('radio', { name }));
 
 export const tick = async ({ page }: Notebook, name: string | RegExp): Promise<void> =>
-  page.getByRole('checkbox', { name }).check({ force: true });
+  tapRow(page, page.getByRole('checkbox', { name }));
 
 export const tickAll = async ({ page }: Notebook): Promise<void> => {
-  for (const box of await page.getByRole('checkbox').all()) await box.check({ force: true });
+  for (const box of await page.getByRole('checkbox').all()) await tapRow(page, box);
 };
 
 export const fill = async (

@@ -122,7 +122,7 @@ export async function stopTyped(notebook: Notebook, worker: string, time: string
 }
 
 export async function openBlanks(notebook: Notebook): Promise<void> {
-  await fromTheDay(notebook, /^No field blank yet/);
+  await fromTheDay(notebook, /^0 of 2 field blanks/);
   await heading(notebook, 'Open a field blank');
   await fill(notebook, /^Where it was opened/, 'At the change area');
   await notebook.picture('blank');
@@ -130,6 +130,7 @@ export async function openBlanks(notebook: Notebook): Promise<void> {
   await heading(notebook, 'Write this number on the blank');
   await notebook.picture('blank-number');
   await tap(notebook, 'Open another blank');
+  await notebook.at('15:25');
   await tap(notebook, 'Opened and closed now');
   await heading(notebook, 'Write this number on the blank');
 }
