@@ -16,7 +16,7 @@ const text = words.minutes;
 export function Minutes({ day, onSay }: MinutesProps) {
   const { segments } = day.finding;
   return (
-    <section>
+    <section className={styles.everyMinute}>
       <h2>{text.heading}</h2>
       {segments.length === 0 ? (
         <p>{text.none}</p>

@@ -1,0 +1,331 @@
+/** The way through every page: first a new, empty book, then the practice book, where a pump is running and yesterday is finished. */
+import { expect } from '@playwright/test';
+import { address, choose, fill, heading, open, type Stop, tap, to, type Visitor } from './everyPageSteps.ts';
+
+const pick = (path: string, state: Stop['state'], rest: Omit<Stop, 'path' | 'state'>): Stop => ({
+  path,
+  state,
+  ...rest,
+});
+
+/** Notes the id that an address ends in, or has in its middle. */
+async function note({ page, known }: Visitor, name: string, link: string | RegExp, from: RegExp): Promise<void> {
+  const href = await page.getByRole('link', { name: link }).first().getAttribute('href');
+  const id = from.exec(decodeURIComponent(href ?? ''))?.[1];
+  if (id === undefined) throw new Error(`no link like ${from} at ${link}`);
+  known.set(name, id);
+}
+
+export const newBookTour: readonly Stop[] = [
+  pick('/start', 'empty', {
+    go: to('/start'),
+    shows: 'How do you want to begin?',
+    tab: true,
+  }),
+  pick('/start', 'error', { go: (v) => tap(v, 'Open the new book'), shows: 'Write the name of the firm' }),
+  pick('/start', 'error', {
+    as: 'backup',
+    go: async (v) => {
+      await choose(v, 'Take in a backup');
+      await tap(v, 'Look into the file');
+    },
+    shows: 'Choose the backup file first',
+  }),
+  pick('/keep', 'filled', { as: 'without-book', go: to('/keep'), shows: /^No book is open/ }),
+  pick('/who', 'error', {
+    go: async (v) => {
+      await open(v, '/start');
+      await choose(v, 'A new book');
+      await fill(v, 'Name of the firm', 'Ironbow Painting');
+      await tap(v, 'Open the new book');
+      await heading(v, 'Who holds this device?');
+      await tap(v, 'Go on');
+    },
+    shows: 'Write the name',
+  }),
+  pick('/', 'empty', {
+    go: async (v) => {
+      await fill(v, 'Name', 'Wanda Keel');
+      await tap(v, 'Go on');
+    },
+    shows: "Open today's shift",
+    tab: true,
+  }),
+  pick('/', 'empty', {
+    as: 'site-missing',
+    go: (v) => tap(v, "Open today's shift"),
+    shows: /^Write: Name of the site|Name of the site/,
+  }),
+  pick('/samples', 'empty', { go: to('/samples'), shows: /^No sample yet/ }),
+  pick('/results', 'empty', { go: to('/results'), shows: /^Nothing waits for a result/ }),
+  pick('/boxes', 'empty', { go: to('/boxes'), shows: 'No box has been packed yet.' }),
+  pick('/pack', 'empty', { go: to('/pack'), shows: /^No stopped cassette waits/ }),
+  pick('/lists', 'empty', { go: to('/lists'), shows: 'No pump yet' }),
+  pick('/day/:workdayId', 'empty', { go: to('/day/0123456789ab.2026-10-06'), shows: 'There is no such day' }),
+  pick('/shift/:shiftId', 'empty', {
+    go: async (v) => {
+      await open(v, '/');
+      await fill(v, 'Name of the site', 'Footbridge over the mill race');
+      await v.page.getByLabel('State or territory').selectOption('OH');
+      await choose(v, 'Outdoors');
+      await tap(v, "Open today's shift");
+      await heading(v, 'The day at Footbridge over the mill race');
+      v.known.set('shift', address(v).slice('/shift/'.length));
+    },
+    shows: 'Before entering',
+    tab: true,
+  }),
+  pick('/shift/:shiftId/flow', 'empty', { go: to('/shift/{shift}/flow'), shows: 'Number on the pump' }),
+  pick('/shift/:shiftId/flow', 'error', {
+    as: 'nothing',
+    go: (v) => tap(v, 'Save, next pump'),
+    shows: 'Write at least one reading',
+  }),
+  pick('/shift/:shiftId/fit', 'empty', { go: to('/shift/{shift}/fit'), shows: 'What will this worker do today?' }),
+  pick('/shift/:shiftId/fit', 'error', {
+    as: 'nothing',
+    go: (v) => tap(v, 'Prepare the cassette'),
+    shows: 'Choose at least one task',
+  }),
+  pick('/shift/:shiftId/blank', 'empty', { go: to('/shift/{shift}/blank'), shows: /^Where it was opened/ }),
+  pick('/shift/:shiftId/conditions', 'empty', {
+    go: to('/shift/{shift}/conditions'),
+    shows: 'Save the conditions',
+    tab: true,
+  }),
+  pick('/shift/:shiftId/conditions', 'empty', {
+    as: 'nothing-chosen',
+    go: (v) => tap(v, 'Save the conditions'),
+    shows: 'Choose: Tool',
+  }),
+];
+
+/** Records that this book does not hold: an address from another device, or an old one. */
+export const goneTour: readonly Stop[] = [
+  ['/shift/:shiftId', /shift/i],
+  ['/shift/:shiftId/flow', /shift/i],
+  ['/shift/:shiftId/fit', /shift/i],
+  ['/shift/:shiftId/blank', /shift/i],
+  ['/shift/:shiftId/conditions', /shift/i],
+  ['/worker/:sampleId', /sample/i],
+  ['/sample/:sampleId', /sample/i],
+  ['/sample/:sampleId/after', /sample/i],
+  ['/box/:boxId', /box/i],
+  ['/box/:boxId/change', /box/i],
+].map(([path, shows]) => ({
+  path: path as string,
+  state: 'empty',
+  as: 'gone',
+  go: to((path as string).replace(/:\w+/, '0123456789ab.2026-10-06')),
+  shows: shows as RegExp,
+}));
+
+async function practice(v: Visitor): Promise<void> {
+  await choose(v, 'A practice book');
+  await tap(v, 'Open the practice book');
+  await heading(v, /Tallow Street Library/);
+  await expect(v.page.getByText('EXAMPLE', { exact: true })).toBeVisible();
+}
+
+/** The samples of the practice book, and from their pages the shifts, the days and the box. */
+async function noteRecords(v: Visitor): Promise<void> {
+  await open(v, '/boxes');
+  await note(v, 'box', /cassettes for/, /\/box\/([^/]+)/);
+  await open(v, '/samples');
+  await note(v, 'running', /^Pia Putty.*on the worker/, /\/sample\/([^/]+)/);
+  await note(v, 'finished', /^Otto Oakum.*result in/, /\/sample\/([^/]+)/);
+  await note(v, 'finishedOfPia', /^Pia Putty.*result in/, /\/sample\/([^/]+)/);
+  await note(v, 'blank', /^Field blank/, /\/sample\/([^/]+)/);
+  for (const [sample, shift] of [
+    ['running', 'today'],
+    ['finished', 'yesterday'],
+  ] as const) {
+    await to(`/sample/{${sample}}`)(v);
+    await heading(v, sample === 'running' ? /^The pump is on/ : /is done for this cassette$/);
+    await note(v, shift, 'Back', /\/shift\/([^/]+)/);
+  }
+  await note(v, 'dayOfOtto', 'See the day and its result', /\/day\/([^/]+)/);
+  await to('/sample/{finishedOfPia}')(v);
+  await heading(v, /^Pia Putty is done/);
+  await note(v, 'dayOfPia', 'See the day and its result', /\/day\/([^/]+)/);
+  await open(v, '/samples');
+}
+
+export const practiceTour: readonly Stop[] = [
+  pick('/', 'running', { go: practice, shows: /^Pia Putty/ }),
+  pick('/samples', 'filled', { go: noteRecords, shows: 'All of them, newest first', tab: true }),
+  pick('/sample/:sampleId', 'running', { go: to('/sample/{running}'), shows: 'On the worker, running', tab: true }),
+  ...(
+    [
+      ['away', 'Away now'],
+      ['off', 'Off the worker now'],
+      ['change', 'Old one off, prepare the new one'],
+      ['fault', 'Save the fault'],
+      ['mishap', 'Save what happened'],
+      ['look', 'Save the look'],
+      ['stop', 'Save: stopped'],
+      ['remark', 'Save the remark'],
+      ['void', 'Void it'],
+    ] as const
+  ).map(([deed, action]) =>
+    pick('/sample/:sampleId', 'running', { as: deed, go: to(`/sample/{running}?do=${deed}`), shows: action }),
+  ),
+  pick('/sample/:sampleId', 'filled', { go: to('/sample/{finished}'), shows: 'Air drawn', tab: true }),
+  pick('/sample/:sampleId', 'filled', { as: 'blank', go: to('/sample/{blank}'), shows: /^Field blank/ }),
+  pick('/sample/:sampleId/after', 'filled', {
+    go: to('/sample/{finished}/after'),
+    shows: 'All of it is written down.',
+    tab: true,
+  }),
+  pick('/shift/:shiftId', 'running', { go: to('/shift/{today}'), shows: /^Pia Putty: put on/ }),
+  pick('/shift/:shiftId', 'filled', { go: to('/shift/{yesterday}'), shows: /^Otto Oakum/ }),
+  pick('/shift/:shiftId/conditions', 'filled', { go: to('/shift/{yesterday}/conditions'), shows: 'Hand tools' }),
+  pick('/day/:workdayId', 'filled', { go: to('/day/{dayOfPia}'), shows: 'Average over the shift', tab: true }),
+  pick('/day/:workdayId', 'filled', { as: 'unknown', go: to('/day/{dayOfOtto}'), shows: 'not known' }),
+  pick('/day/:workdayId', 'error', {
+    go: async (v) => {
+      await tap(v, 'Say what the unknown minutes were');
+      await tap(v, 'Write it down');
+    },
+    shows: /^Choose|^Say/,
+  }),
+  pick('/day/:workdayId', 'error', {
+    as: 'hours',
+    go: async (v) => {
+      await tap(v, 'Leave it as it is');
+      await tap(v, 'Put the hours right');
+      await fill(v, 'From', '25:00');
+      await tap(v, 'Write the hours down');
+    },
+    shows: /there is no such time on a clock/,
+  }),
+  pick('/boxes', 'filled', { go: to('/boxes'), shows: 'Newest first', tab: true }),
+  pick('/box/:boxId', 'filled', { go: to('/box/{box}'), shows: 'In the box', tab: true }),
+  pick('/box/:boxId', 'filled', {
+    as: 'sheet',
+    go: async (v) => {
+      await tap(v, 'Make the custody sheet');
+      await expect(v.page.getByRole('button', { name: 'Hand out revision 1' })).toBeEnabled({ timeout: 20_000 });
+    },
+    shows: /^Revision 1 on Letter/,
+  }),
+  pick('/box/:boxId/change', 'filled', { go: to('/box/{box}/change'), shows: 'Why is it changed?', tab: true }),
+  pick('/box/:boxId/change', 'error', { go: (v) => tap(v, 'Write the change down'), shows: /Why is it changed/ }),
+  pick('/box/:boxId', 'error', {
+    go: async (v) => {
+      await fill(v, /^Remark for the laboratory/, 'Keep the filters');
+      await fill(v, 'Why is it changed?', 'Asked by telephone');
+      await tap(v, 'Write the change down');
+      await tap(v, 'Make revision 2');
+    },
+    shows: 'Say what changed and why: the laboratory holds the sheet made before',
+  }),
+  pick('/shift/:shiftId/flow', 'error', {
+    go: async (v) => {
+      await to('/shift/{today}/flow')(v);
+      await choose(v, /^P-12/);
+      await fill(v, 'lowest', 'two');
+      await tap(v, 'Save, next pump');
+    },
+    shows: /without words/,
+    tab: true,
+  }),
+  pick('/shift/:shiftId/flow', 'empty', {
+    as: 'meter-and-lot',
+    go: async (v) => {
+      await to('/shift/{today}/flow?pump=&purpose=before')(v);
+      await tap(v, 'Change flow meter or cassette');
+    },
+    shows: 'What is in line with the pump',
+  }),
+  pick('/shift/:shiftId/blank', 'error', {
+    go: async (v) => {
+      await to('/shift/{today}/blank')(v);
+      await fill(v, /^Where it was opened/, '');
+      await tap(v, 'Opened and closed now');
+    },
+    shows: /Where it was opened/,
+    tab: true,
+  }),
+  pick('/shift/:shiftId/fit', 'error', {
+    go: async (v) => {
+      await to('/shift/{today}/fit')(v);
+      await choose(v, /^Otto Oakum/);
+      await fill(v, 'Find a task', 'scraping');
+      await v.page.getByRole('checkbox', { name: 'Scraping paint by hand' }).check({ force: true });
+      await tap(v, 'Prepare the cassette');
+    },
+    shows: /^Presumed until measured/,
+    tab: true,
+  }),
+  pick('/shift/:shiftId/fit', 'empty', {
+    as: 'prepared',
+    go: async (v) => {
+      await choose(v, /^P-12/);
+      await tap(v, 'Prepare the cassette');
+      await heading(v, 'The cassette for Otto Oakum is prepared.');
+      v.known.set('prepared', new URLSearchParams(address(v).split('?')[1]).get('prepared') ?? '');
+    },
+    shows: 'Write this number on the cassette',
+  }),
+  pick('/worker/:sampleId', 'empty', {
+    go: to('/worker/{prepared}'),
+    shows: 'Otto Oakum, esta es su bomba',
+    tab: true,
+    lang: 'es',
+  }),
+  pick('/worker/:sampleId', 'error', {
+    go: (v) => tap(v, 'Listo: devuelva el teléfono'),
+    shows: 'Elija quién la colocó',
+    lang: 'es',
+  }),
+  pick('/worker/:sampleId', 'empty', { as: 'english', go: (v) => choose(v, 'English'), shows: 'You may watch' }),
+  pick('/sample/:sampleId', 'filled', { as: 'prepared', go: to('/sample/{prepared}'), shows: 'Put on now' }),
+  pick('/sample/:sampleId/after', 'error', {
+    go: async (v) => {
+      await to('/sample/{running}')(v);
+      await tap(v, /^Stop: the pump is off for good/);
+      await heading(v, 'After leaving: Pia Putty');
+      await fill(v, /^The pump's own minutes/, 'two hours');
+      await tap(v, "Save the pump's minutes");
+    },
+    shows: /without words/,
+  }),
+  pick('/', 'filled', { go: to('/'), shows: 'What is due', tab: true }),
+  pick('/pack', 'error', {
+    go: async (v) => {
+      await open(v, '/pack');
+      await v.page.getByRole('checkbox').first().uncheck({ force: true });
+      await tap(v, 'The box is packed');
+    },
+    shows: 'Choose at least one cassette',
+    tab: true,
+  }),
+  pick('/results', 'filled', {
+    go: async (v) => {
+      await open(v, '/results');
+      await fill(v, 'Report number', 'EX-1072');
+      await fill(v, /^Number$/, '120019');
+      await fill(v, /^Lead, µg/, '<2.5');
+    },
+    shows: 'Still without a result',
+    tab: true,
+  }),
+  pick('/results', 'error', {
+    go: async (v) => {
+      await fill(v, /^Number$/, '120018');
+      await fill(v, /^Lead, µg/, '12 mg');
+      await tap(v, /^Write the result down/);
+    },
+    shows: /These digits do not fit together/,
+  }),
+  pick('/lists', 'filled', { go: to('/lists'), shows: 'Tallow Street Library', tab: true }),
+  pick('/lists', 'filled', { as: 'person', go: (v) => tap(v, /^Pia Putty/), shows: 'Why is it changed?' }),
+  pick('/who', 'filled', { go: to('/who'), shows: 'In whose hands is it?', tab: true }),
+  pick('/keep', 'filled', { go: to('/keep'), shows: /^Ready: \d+ entries/, tab: true }),
+  pick('/keep', 'error', { go: (v) => tap(v, 'Look into the file'), shows: 'Choose the backup file first' }),
+  pick('/start', 'empty', { as: 'open-already', go: to('/start'), shows: 'Go to Today' }),
+  pick('/checked', 'filled', { go: to('/checked'), shows: /Published/, tab: true }),
+  pick('/about', 'filled', { go: to('/about'), shows: /version/i, tab: true }),
+  pick('/gallery', 'filled', { go: to('/gallery'), shows: /Every part/, tab: true }),
+];
