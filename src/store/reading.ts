@@ -2,6 +2,7 @@
 import type { AnyRecord, Book, BoxRecord, SampleRecord, ShiftRecord } from '#records/book.ts';
 import type { RecordKind } from '#records/common.ts';
 import type { BookDatabase, DerivedRow } from './database.ts';
+import { numberLink } from './rows.ts';
 import { bookOf, ofKind } from './slices.ts';
 
 /** Sorts after every sort key and every id. */
@@ -36,14 +37,35 @@ export async function shiftBook(db: BookDatabase, shiftId: string): Promise<Book
   return bookOf([...(await registerRows(db)), ...rows, ...(await byKeys(db, workdayKeys(samplesIn(rows))))]);
 }
 
-/** Everything that stood around these samples: their shifts whole, the workdays of their workers, and the registers. */
+/** What may speak against these samples from elsewhere: all that lies in a box with them, and cassettes with their numbers. */
+async function speakingAgainst(db: BookDatabase, samples: readonly SampleRecord[]): Promise<DerivedRow[]> {
+  const boxRows = await manyLinked(
+    db,
+    samples.map(({ id }) => `sample:${id}`),
+  );
+  const boxed = [...ofKind(boxRows, 'box').values()].flatMap(({ packed }) => packed.sampleIds);
+  const inBoxes = await byKeys(
+    db,
+    boxed.map((id) => `sample:${id}`),
+  );
+  const namesakes = await manyLinked(
+    db,
+    samples.map(({ sampleNumber }) => numberLink(sampleNumber)),
+  );
+  return [...boxRows, ...inBoxes, ...namesakes];
+}
+
+/**
+ * Everything that stood around these samples: their shifts whole, the workdays of their workers, the registers, and whatever may speak
+ * against them.
+ */
 async function bookAround(
   db: BookDatabase,
   samples: readonly SampleRecord[],
   more: readonly DerivedRow[],
 ): Promise<Book> {
   const rows = await manyLinked(db, shiftLinks(samples));
-  const all = [...rows, ...more];
+  const all = [...rows, ...more, ...(await speakingAgainst(db, samples))];
   const workdays = await byKeys(db, workdayKeys(samplesIn(all)));
   return bookOf([...(await registerRows(db)), ...all, ...workdays]);
 }
@@ -52,7 +74,7 @@ async function bookAround(
 export async function sampleBook(db: BookDatabase, sampleId: string): Promise<Book | null> {
   const rows = await byKeys(db, [`sample:${sampleId}`]);
   if (rows.length === 0) return null;
-  return bookAround(db, samplesIn(rows), [...rows, ...(await linked(db, `sample:${sampleId}`))]);
+  return bookAround(db, samplesIn(rows), rows);
 }
 
 /** A worker's day: every sample of it, also of a second site, with the shifts they stand in. null when nothing is known of it. */
