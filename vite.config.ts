@@ -1,9 +1,22 @@
+import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
+import type { Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { host, port } from './src/app/address.ts';
 import { responseHeadersPlugin } from './src/app/headersPlugin.ts';
 import { manifest } from './src/app/manifest.ts';
+
+const quietZodFile = fileURLToPath(new URL('src/app/quietZod.ts', import.meta.url));
+
+/** Every import of zod in the built app is one of src/app/quietZod.ts. */
+const quietZod: Plugin = {
+  name: 'quiet-zod',
+  enforce: 'pre',
+  apply: 'build',
+  resolveId: (source, importer) =>
+    source === 'zod' && importer !== undefined && !importer.endsWith('quietZod.ts') ? quietZodFile : null,
+};
 
 export default defineConfig({
   root: 'src/app',
@@ -19,6 +32,7 @@ export default defineConfig({
   },
   preview: { host, port, strictPort: true },
   plugins: [
+    quietZod,
     react(),
     responseHeadersPlugin(),
     VitePWA({

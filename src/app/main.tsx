@@ -1,5 +1,4 @@
 /** Start-up: policy first, then the book, then the first page; the worker that keeps the app on the device comes last. */
-import './jitless.ts';
 import '#parts/tokens.css';
 import '#parts/base.css';
 import { createRoot } from 'react-dom/client';

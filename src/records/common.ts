@@ -22,21 +22,4 @@ export const shiftId = workdayId;
 /** `kind:id`, the name of the record that a fact touches. Facts carry it openly, so that an unknown kind still reaches its record. */
 export const recordKey = z.string().regex(/^[a-zA-Z]+:[0-9a-zA-Z.-]+$/);
 
-export const recordKinds = [
-  'book',
-  'site',
-  'person',
-  'jobClassification',
-  'pump',
-  'meter',
-  'lot',
-  'laboratory',
-  'shift',
-  'flowCheck',
-  'sample',
-  'workday',
-  'box',
-] as const;
-export type RecordKind = (typeof recordKinds)[number];
-export type RecordKey = `${RecordKind}:${string}`;
-export const keyOf = (kind: RecordKind, id: string): RecordKey => `${kind}:${id}`;
+export { keyOf, type RecordKey, type RecordKind, recordKinds } from './recordKinds.ts';

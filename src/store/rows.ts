@@ -1,6 +1,6 @@
 /** From a folded record to its derived row: how it sorts, and which questions find it. Pure. A change here raises edition.ts. */
 import type { AnyRecord, BoxRecord, FlowCheckRecord, SampleRecord, ShiftRecord, WorkdayRecord } from '#records/book.ts';
-import { type RecordKind, recordKinds } from '#records/common.ts';
+import { type RecordKind, recordKinds } from '#records/recordKinds.ts';
 import type { DerivedRow } from './database.ts';
 
 const isKind = (kind: string): kind is RecordKind => (recordKinds as readonly string[]).includes(kind);

@@ -136,6 +136,7 @@ export const forbidden: IForbiddenRuleType[] = [
 export const entries = [
   'src/app/main.tsx',
   'vite.config.ts',
+  'src/app/quietZod.ts',
   'src/app/hostingRecipe.ts',
   'src/cli/assess.ts',
   'src/cli/dictionary.ts',

@@ -1,0 +1,20 @@
+/** The kinds of record, and how a record is named. Apart from the schemas: the first page needs the names and not those. */
+
+export const recordKinds = [
+  'book',
+  'site',
+  'person',
+  'jobClassification',
+  'pump',
+  'meter',
+  'lot',
+  'laboratory',
+  'shift',
+  'flowCheck',
+  'sample',
+  'workday',
+  'box',
+] as const;
+export type RecordKind = (typeof recordKinds)[number];
+export type RecordKey = `${RecordKind}:${string}`;
+export const keyOf = (kind: RecordKind, id: string): RecordKey => `${kind}:${id}`;
