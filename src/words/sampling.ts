@@ -2,6 +2,7 @@
 import { formatMinutes, formatQuantity } from './quantity.ts';
 
 export const en = {
+  noSampleHeading: 'This sample is not here',
   noSample: 'This sample is not in the book on this device. Take in the backup or hand-over file that holds it.',
   toToday: 'To today',
   heading: {

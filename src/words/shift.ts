@@ -2,6 +2,7 @@
 
 export const en = {
   heading: (site: string) => `The day at ${site}`,
+  noShiftHeading: 'This day is not here',
   noShift: 'This shift is not in the book on this device. Take in the backup or hand-over file that holds it.',
   toToday: 'To today',
   flow: {

@@ -19,7 +19,7 @@ export function After({ sampleId = '' }: { readonly sampleId?: string }) {
   if (found === undefined) return null;
   if (found === null || found.sample.sampleKind === 'blank')
     return (
-      <Page heading={words.heading('')} back="/">
+      <Page heading={sampling.noSampleHeading} back="/">
         <p>{sampling.noSample}</p>
       </Page>
     );

@@ -16,7 +16,7 @@ export function Sample({ sampleId = '' }: { readonly sampleId?: string }) {
   if (sampling === undefined) return null;
   if (sampling === null)
     return (
-      <Page heading={words.number} back="/" action={<MainAction to="/">{words.toToday}</MainAction>}>
+      <Page heading={words.noSampleHeading} back="/" action={<MainAction to="/">{words.toToday}</MainAction>}>
         <p>{words.noSample}</p>
       </Page>
     );

@@ -18,7 +18,7 @@ export function Shift({ shiftId = '' }: { readonly shiftId?: string }) {
   if (day === undefined) return null;
   if (day === null)
     return (
-      <Page heading={words.heading('')} back="/" action={<MainAction to="/">{words.toToday}</MainAction>}>
+      <Page heading={words.noShiftHeading} back="/" action={<MainAction to="/">{words.toToday}</MainAction>}>
         <p>{words.noShift}</p>
       </Page>
     );
