@@ -18,7 +18,7 @@ export const averageFlow = formula({
     section: '10.1.1-10.2',
     edition: '2015 annual edition',
     mark: 'READ',
-    note: 'Written for ambient particulate; also in lead training slides (READ-2)',
+    note: 'Written for ambient particulate; also in lead training slides',
   },
   increasesWith: ['Qb', 'Qa'],
   compute: ({ Qb, Qa }) => (Qb + Qa) / 2,

@@ -247,7 +247,7 @@ test('no sheet is made over a cassette that was never put on: the page says whic
   const user = await packed();
   const one = sampleOf(stage.day);
   await put([one.prepared(entry())]);
-  const { id, body } = (await lastFact('boxPacked.v1')) ?? { id: '', body: {} };
+  const { id, body } = (await lastFact('boxPacked.v1')) ?? { id: '', body: {} as Record<string, unknown> };
   const sampleIds = body.sampleIds as string[];
   const more = { path: '/sampleIds', old: sampleIds, new: [...sampleIds, one.sampleId], supersedes: null };
   const about = [`box:${body.boxId}`];
