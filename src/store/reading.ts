@@ -37,35 +37,27 @@ export async function shiftBook(db: BookDatabase, shiftId: string): Promise<Book
   return bookOf([...(await registerRows(db)), ...rows, ...(await byKeys(db, workdayKeys(samplesIn(rows))))]);
 }
 
-/** What may speak against these samples from elsewhere: all that lies in a box with them, and cassettes with their numbers. */
-async function speakingAgainst(db: BookDatabase, samples: readonly SampleRecord[]): Promise<DerivedRow[]> {
-  const boxRows = await manyLinked(
-    db,
-    samples.map(({ id }) => `sample:${id}`),
-  );
-  const boxed = [...ofKind(boxRows, 'box').values()].flatMap(({ packed }) => packed.sampleIds);
-  const inBoxes = await byKeys(
-    db,
-    boxed.map((id) => `sample:${id}`),
-  );
-  const namesakes = await manyLinked(
-    db,
-    samples.map(({ sampleNumber }) => numberLink(sampleNumber)),
-  );
-  return [...boxRows, ...inBoxes, ...namesakes];
-}
+/** Links of what may speak against these samples from elsewhere: boxes that hold them, and cassettes with their numbers. */
+const speakingAgainst = (samples: readonly SampleRecord[]): string[] =>
+  samples.flatMap(({ id, sampleNumber }) => [`sample:${id}`, numberLink(sampleNumber)]);
+
+/** Keys of all that lies in these boxes. */
+const inBoxes = (rows: readonly DerivedRow[]): string[] =>
+  [...ofKind(rows, 'box').values()].flatMap(({ packed }) => packed.sampleIds.map((id) => `sample:${id}`));
 
 /**
  * Everything that stood around these samples: their shifts whole, the workdays of their workers, the registers, and whatever may speak
- * against them.
+ * against them. Its questions stand here one after the other and not in a function of their own: an await one deeper leaves the zone in
+ * which a live query notices what was asked.
  */
 async function bookAround(
   db: BookDatabase,
   samples: readonly SampleRecord[],
   more: readonly DerivedRow[],
 ): Promise<Book> {
-  const rows = await manyLinked(db, shiftLinks(samples));
-  const all = [...rows, ...more, ...(await speakingAgainst(db, samples))];
+  const rows = await manyLinked(db, [...shiftLinks(samples), ...speakingAgainst(samples)]);
+  const boxed = await byKeys(db, inBoxes(rows));
+  const all = [...rows, ...more, ...boxed];
   const workdays = await byKeys(db, workdayKeys(samplesIn(all)));
   return bookOf([...(await registerRows(db)), ...all, ...workdays]);
 }

@@ -69,7 +69,8 @@ describe('hooks', () => {
       workday: useWorkdayBook(`${day.personId}.2026-11-25`),
       noWorkday: useWorkdayBook('000000000000.2026-11-25'),
     }));
-    await waitFor(() => expect(result.current.noWorkday).toBeNull());
+    // Each question answers in its own time.
+    await waitFor(() => expect(Object.values(result.current)).not.toContain(undefined));
     const { registers, shifts, list, awaiting, shift, noBox, workday } = result.current;
     expect(registers?.pumps.list.map(({ serial }) => serial)).toEqual(['P-1']);
     expect(registers?.people.byId.get(day.personId)?.name).toBe('Ada Quill');

@@ -1,0 +1,71 @@
+/**
+ * A page is shown again when anything that its question asked for has changed. The database notices what is asked in the zone of the
+ * question; an await too deep inside leaves that zone, and what is asked afterwards is never noticed. Asked within one transaction, a
+ * question that leaves its zone leaves the transaction too, which is then over too early: that is refused here.
+ */
+import { beforeEach, expect, test } from 'vitest';
+import { bookMeta } from '#store/bookMeta.ts';
+import type { BookDatabase, JournalRow } from '#store/database.ts';
+import { derivedRows } from '#store/lookup.ts';
+import { newBook } from '#store/opening.ts';
+import {
+  awaitingResults,
+  boxBook,
+  boxes,
+  newestShifts,
+  sampleBook,
+  samplePage,
+  shiftBook,
+  workdayBook,
+} from '#store/reading.ts';
+import { runSheet } from '#store/runSheet.ts';
+import { theSession } from '#store/session.ts';
+import { blankOpened, soundDay, workdayId } from '../findings/carefulStory.ts';
+import { ids, journal, wanted } from '../records/facts.ts';
+import { newDevice, pickUp, testClock } from './device.ts';
+
+const blank = 'c00000000090';
+const shiftId = `${ids.site}.2026-11-25`;
+const boxed = wanted('boxPacked.v1', {
+  boxId: ids.box,
+  siteId: ids.site,
+  sampleIds: [ids.one, blank],
+  laboratoryId: ids.laboratory,
+  samplerId: ids.supervisor,
+  analysis: 'lead',
+  methodId: 'niosh-7082',
+  reportingLimitUg: 2,
+  includeWallDeposit: true,
+  callBeforeReanalysis: true,
+  turnaround: '5 days',
+  workersShownAs: 'identifier',
+  remark: null,
+});
+
+const questions: Readonly<Record<string, (db: BookDatabase) => Promise<unknown>>> = {
+  'the book and who holds the device': bookMeta,
+  today: (db) => runSheet(db, '2026-11-25'),
+  'a shift': (db) => shiftBook(db, shiftId),
+  'a sample': (db) => sampleBook(db, ids.one),
+  'a day of a worker': (db) => workdayBook(db, workdayId),
+  'a box': (db) => boxBook(db, ids.box),
+  'all samples': (db) => samplePage(db, 20, null),
+  shifts: (db) => newestShifts(db, 3),
+  boxes: boxes,
+  'what waits for a result': awaitingResults,
+};
+
+beforeEach(async () => {
+  testClock();
+  await pickUp(newDevice());
+  await newBook({ firmName: 'Old Sash & Steel', practice: false });
+  const facts = journal([...soundDay(24), blankOpened(blank, { shiftId }), boxed]);
+  const rows = facts.map(({ id, text, link }) => ({ ...JSON.parse(text), id, text, link }) as JournalRow);
+  await theSession().db.records.bulkPut([...derivedRows(rows).values()]);
+});
+
+test.each(Object.entries(questions))('%s is asked in one zone to its end', async (_, question) => {
+  const { db } = theSession();
+  const asked = Promise.resolve(db.transaction('r', db.tables, () => question(db)));
+  await expect(asked).resolves.toEqual(await question(db));
+});
