@@ -53,7 +53,7 @@ function closing(frame: Frame, sheet: CustodySheet, notes: readonly string[]): P
   const heads = sheet.heads.map(({ factId, link }) => `${factId} ${link}`).join(', ');
   return [
     ...(said.length > 0 ? [...headed, ...said.flatMap(body)] : []),
-    ...textPieces(frame, `${en.attached} ${en.heads(heads)}`, { tag: 'P', style: 'small', gapBeforePt: 6 }),
+    ...textPieces(frame, `${en.attached} ${en.heads(heads)}`, { tag: 'P', style: 'small', gapBeforePt: 4 }),
   ];
 }
 

@@ -29,7 +29,7 @@ const head = (name: ColumnName): SetLine[] =>
 export function handOverPieces(frame: Frame, sheet: CustodySheet, notes: Notes): Piece[] {
   const { measure, widthPt } = frame;
   const columns = names.map((name) => ({ widthPt: widthPt * shares[name], align: 'left' as const, head: head(name) }));
-  const table: Table = { id: 'handOver', measure, xPt: frame.xPt, columns, rowPaddingPt: 2, writeOnPt: 25 };
+  const table: Table = { id: 'handOver', measure, xPt: frame.xPt, columns, rowPaddingPt: 2, writeOnPt: 24 };
   const samplerPt = widthPt * shares.from - gutterPt;
   const sampler = notes.fit(sheet.samplerName, en.sampler.toLowerCase(), 'word', samplerPt, 1);
   const row = (index: number): SetCell[] =>

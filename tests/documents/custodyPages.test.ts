@@ -38,12 +38,15 @@ describe('a custody sheet on pages', () => {
     }
   });
 
-  test('a lot number of eight signs stays on one line, and a sheet of five cassettes on one page', () => {
+  test('a lot number of eight signs stays on one line, and a revised sheet of five cassettes on one page', () => {
     const lotNumber = 'M37-2208';
     const sheet = sheetWith(5);
     const model = custodyPages(
       {
         ...sheet,
+        heads: sheet.heads.slice(0, 1),
+        revision: '2',
+        why: 'Stop of the last cassette put right by five minutes',
         rows: sheet.rows.map((row) => ({ ...row, lotNumber })),
         lots: [{ lotNumber, media: 'MCE 0.8 µm, 37 mm, closed face' }],
       },
