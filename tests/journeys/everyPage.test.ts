@@ -4,10 +4,13 @@
  */
 import { expect, type Page, test } from '@playwright/test';
 import { routeTable } from '#app/routeTable.ts';
-import { waitUntilKept, watchPage } from './appPages.ts';
-import { type Stop, type Visitor, visit } from './everyPageSteps.ts';
+import { openPracticeBook, waitUntilKept, watchPage } from './appPages.ts';
+import { correctByKeyboard, notShown, otherMedia, takeIn } from './everyPageActs.ts';
+import { open, type Stop, type Visitor, visit } from './everyPageSteps.ts';
 import { goneTour, newBookTour, practiceTour } from './everyPageTour.ts';
-import { bringEyes } from './pageChecks.ts';
+import { faults, faultyPage } from './faultyPage.ts';
+import { hostileBackup, hostileIds, hostileNames } from './hostileBook.ts';
+import { bringEyes, doesNotFit, focused, footWrong, looksWrong } from './pageChecks.ts';
 import { type Preview, startPreview } from './preview.ts';
 
 test.use({ colorScheme: 'light', timezoneId: 'America/New_York', locale: 'en-US' });
@@ -25,9 +28,9 @@ test.beforeAll(async () => {
 test.afterAll(() => server?.stop());
 
 /** A device of its own, with the app on it and its clock standing still. */
-async function visitorOf(page: Page): Promise<Visitor> {
+async function visitorOf(page: Page, now = '2026-10-06T10:30:00-04:00'): Promise<Visitor> {
   page.setDefaultTimeout(5000);
-  await page.clock.setFixedTime('2026-10-06T10:30:00-04:00');
+  await page.clock.setFixedTime(now);
   await bringEyes(page);
   const wrong = await watchPage(page, server.address);
   await page.goto(server.address);
@@ -57,3 +60,64 @@ for (const [name, stops] of [
     expect(visitor.wrong).toEqual([]);
   });
 }
+
+test('the eyes see what is wrong', async ({ page }) => {
+  await bringEyes(page);
+  await page.goto(`data:text/html,${encodeURIComponent(faultyPage)}`);
+  const seen = [await looksWrong(page), await doesNotFit(page), await footWrong(page)].flat();
+  await page.keyboard.press('Tab');
+  seen.push(...((await focused(page))?.wrong ?? []));
+  expect(faults.filter((fault) => !seen.some((each) => each.includes(fault)))).toEqual([]);
+});
+
+test('a sample is found and a value put right by keyboard alone', async ({ page }) => {
+  const visitor = await visitorOf(page);
+  await correctByKeyboard(visitor);
+  expect(visitor.wrong).toEqual([]);
+});
+
+test('names that try to be code stay text, on every page that shows them', async ({ page }) => {
+  const visitor = await visitorOf(page, '2026-11-25T10:30:00-05:00');
+  await takeIn(visitor, 'hostile.txt', hostileBackup());
+  const look = async (path: string, names: readonly string[]): Promise<void> => {
+    await open(visitor, path);
+    await expect(page.locator('main h1')).toBeVisible();
+    await expect(page.locator('main h1')).not.toHaveText('This page could not be shown');
+    await test.step(path, () => expect.poll(() => notShown(page, names), { message: path }).toEqual([]));
+    for (const each of await doesNotFit(page)) visitor.wrong.push(`${path}: ${each}`);
+  };
+  expect(new Set(hostileNames).size).toBe(40);
+  await look('/', hostileNames.slice(0, 1));
+  await look('/samples', hostileNames);
+  await look('/lists', hostileNames);
+  await look(`/box/${hostileIds.box}`, hostileNames);
+  for (const [at, name] of hostileNames.entries()) {
+    await look(`/shift/${hostileIds.shift(at + 1)}`, [name]);
+    await look(`/sample/${hostileIds.sample(at + 1)}`, [name]);
+    await look(`/sample/${encodeURIComponent(name)}`, []);
+    await look(`/sample/${name}`, []);
+  }
+  await look('/sample/%zz%', []);
+  expect(await page.evaluate(() => 'ran' in globalThis)).toBe(false);
+  expect(visitor.wrong).toEqual([]);
+});
+
+test('moves nothing where less motion is asked for, keeps its edges in forced colours, and prints without its buttons', async ({
+  page,
+}) => {
+  const visitor = await visitorOf(page);
+  await openPracticeBook(page);
+  const link = page.getByRole('link', { name: /^Pia Putty.*look at the pump|^Pia Putty: look at the pump/ });
+  const running = (await link.first().getAttribute('href'))?.slice(1) ?? '';
+  for (const [name, path] of [
+    ['today', '/'],
+    ['sample', running],
+    ['samples', '/samples'],
+    ['keep', '/keep'],
+  ] as const) {
+    await open(visitor, path);
+    await expect(page.locator('main h1')).toBeVisible();
+    for (const each of await otherMedia(page, name)) visitor.wrong.push(`${path}: ${each}`);
+  }
+  expect(visitor.wrong).toEqual([]);
+});

@@ -102,7 +102,7 @@ export const newBookTour: readonly Stop[] = [
 
 /** Records that this book does not hold: an address from another device, or an old one. */
 export const goneTour: readonly Stop[] = [
-  ['/shift/:shiftId', /shift/i],
+  ['/shift/:shiftId', 'This day is not here'],
   ['/shift/:shiftId/flow', /shift/i],
   ['/shift/:shiftId/fit', /shift/i],
   ['/shift/:shiftId/blank', /shift/i],
@@ -193,7 +193,7 @@ export const practiceTour: readonly Stop[] = [
     as: 'hours',
     go: async (v) => {
       await tap(v, 'Leave it as it is');
-      await tap(v, 'Put the hours right');
+      await tap(v, /^Worked /);
       await fill(v, 'From', '25:00');
       await tap(v, 'Write the hours down');
     },
@@ -279,7 +279,7 @@ export const practiceTour: readonly Stop[] = [
     shows: 'Elija quién la colocó',
     lang: 'es',
   }),
-  pick('/worker/:sampleId', 'empty', { as: 'english', go: (v) => choose(v, 'English'), shows: 'You may watch' }),
+  pick('/worker/:sampleId', 'empty', { as: 'english', go: (v) => tap(v, 'English'), shows: 'You may watch' }),
   pick('/sample/:sampleId', 'filled', { as: 'prepared', go: to('/sample/{prepared}'), shows: 'Put on now' }),
   pick('/sample/:sampleId/after', 'error', {
     go: async (v) => {
