@@ -33,8 +33,15 @@ const people = [
 const samplesOfShift = 4;
 const zone = 'America/New_York';
 
+export interface GeneratedBookWish {
+  readonly samples: number;
+  readonly seed: number;
+  /** The day before the first shift, and the time of day at which shifts open. */
+  readonly startsAt?: string;
+}
+
 /** `samples` air samples, `samplesOfShift` to a day; the last day's are still on the workers. */
-export function generateBook({ samples, seed }: { samples: number; seed: number }): GeneratedBook {
+export function generateBook({ samples, seed, startsAt }: GeneratedBookWish): GeneratedBook {
   const { id, between, pick } = seededRandom(seed);
   const writer = id();
   const rows: JournalRow[] = [];
@@ -49,7 +56,7 @@ export function generateBook({ samples, seed }: { samples: number; seed: number 
     rows.push({ id: factId, about: [about], text, link: previous });
   };
 
-  const start = '2025-01-06T11:00:00.000Z';
+  const start = startsAt ?? '2025-01-06T11:00:00.000Z';
   const bookId = id();
   put('bookOpened.v1', `book:${bookId}`, start, { bookId, firmName: 'Old Sash & Steel', practice: false }, null);
   const siteIds = [id(), id()] as const;
