@@ -29,6 +29,8 @@ export default defineConfig({
     target: 'es2022',
     sourcemap: true,
     assetsInlineLimit: 0,
+    // The maker of PDF files is one chunk of its own, fetched when the first sheet is made.
+    chunkSizeWarningLimit: 600,
   },
   preview: { host, port, strictPort: true },
   plugins: [

@@ -48,7 +48,7 @@ export function build() {
   );
   if (existsSync(made) && statSync(made).mtimeMs >= Math.max(...from)) return;
   console.log('Building the app …');
-  const code = runPackage('vite/bin/vite.js', ['build']);
+  const code = runPackage('vite/bin/vite.js', ['build', '--logLevel', 'warn']);
   if (code !== 0) process.exit(code);
 }
 
