@@ -2,7 +2,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Locator, type Page } from '@playwright/test';
-import { watchPage } from './appPages.ts';
+import { standsThere, watchPage } from './appPages.ts';
 import { newProfile, type RealBrowser, startBrowser } from './realBrowser.ts';
 
 /** The day's wall clock runs by what the journey says, so that minutes are hours; everything else in the browser runs by itself. */
@@ -72,6 +72,7 @@ export async function openNotebook(shelf: Shelf, time: string, day = shelf.workO
 }
 
 async function takePictures(page: Page, file: string): Promise<void> {
+  await standsThere(page);
   for (const [name, size] of [
     ['1280', desk],
     ['390', phone],

@@ -90,6 +90,7 @@ function PackForm({ awaiting, boxes, registers, meta }: PackFormProps) {
     <Page
       heading={words.heading}
       back="/boxes"
+      aside={<AskedLines value={typed} onChange={change} registers={registers} errors={errors} />}
       action={
         <MainAction busy={writing.state === 'saving'} onClick={() => void submit()}>
           {words.save}
@@ -117,7 +118,6 @@ function PackForm({ awaiting, boxes, registers, meta }: PackFormProps) {
         registers={registers}
         errors={errors}
       />
-      <AskedLines value={typed} onChange={change} registers={registers} errors={errors} />
     </Page>
   );
 }
