@@ -71,9 +71,10 @@ export function saidAt(
   samples: readonly SampleOfDay[],
   differing: Set<string>,
 ): Explained | null {
-  if (explained.length === 0) return null;
+  const covering = explained.filter(({ fromMs, toMs }) => fromMs <= atMs && atMs < toMs);
+  if (covering.length < 2) return covering[0] ?? null;
   const latest = new Map<string, Explained>();
-  for (const said of explained) if (said.fromMs <= atMs && atMs < said.toMs) latest.set(writerOf(said.because), said);
+  for (const said of covering) latest.set(writerOf(said.because), said);
   let found: Explained | null = null;
   for (const said of latest.values()) {
     if (found && differ(said, found)) {

@@ -79,6 +79,7 @@ function airlessOf({ faults, intervals }: SampleRecord): ReadonlySet<Interval> {
   return found;
 }
 
+const none: readonly Stretch[] = [];
 const noInterval: ReadonlySet<Interval> = new Set();
 const withoutAir: ReadonlySet<string> = new Set(['tubingOff', 'other']);
 
@@ -150,8 +151,9 @@ export function runOf(sample: SampleRecord, nowAt: string | null): Run {
   const { intervals } = sample;
   const worn = stretchesOf(intervals, nowMs, isWorn);
   const airlessOnes = airlessOf(sample);
-  const doubtful = stretchesOf(intervals, nowMs, (i) => isDoubtful(i) && !airlessOnes.has(i));
-  const airless = stretchesOf(intervals, nowMs, (i) => airlessOnes.has(i));
+  const vouchable = airlessOnes.size === 0 ? isDoubtful : (i: Interval) => isDoubtful(i) && !airlessOnes.has(i);
+  const doubtful = stretchesOf(intervals, nowMs, vouchable);
+  const airless = airlessOnes.size === 0 ? none : stretchesOf(intervals, nowMs, (i) => airlessOnes.has(i));
   const airlessMin = lengthMin(airless);
   const [wornMin, doubtfulMin] = [lengthMin(worn), lengthMin(doubtful)];
   const recordedMin = wornMin + doubtfulMin + airlessMin + lengthMin(stretchesOf(intervals, nowMs, isOffRunning));
