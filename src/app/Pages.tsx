@@ -40,13 +40,22 @@ function PageOf({ route, params }: { readonly route: RouteLine; readonly params:
   return <Shown route={route} params={params} />;
 }
 
+/** An address that somebody mistyped is no reason to fail: it names a record that is not there. */
+function decoded(part: string): string {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+}
+
 /** Another record under the same path is another page: its key starts it afresh. */
 function Shown({ route, params }: { readonly route: RouteLine; readonly params: Readonly<Record<string, string>> }) {
   const Screen = screenFor(route);
   const named = Object.fromEntries(
     Object.entries(params)
       .filter(([name]) => Number.isNaN(Number(name)))
-      .map(([name, value]) => [name, decodeURIComponent(value)]),
+      .map(([name, value]) => [name, decoded(value)]),
   );
   return <Screen key={route.path + JSON.stringify(named)} {...named} />;
 }

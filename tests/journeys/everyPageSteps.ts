@@ -29,6 +29,13 @@ export interface Stop {
   readonly lang?: 'es';
 }
 
+/** One stop, in the order in which it is read: where, in which state. */
+export const pick = (path: string, state: PageState, rest: Omit<Stop, 'path' | 'state'>): Stop => ({
+  path,
+  state,
+  ...rest,
+});
+
 const pictures = join('tests', 'out', 'pages');
 mkdirSync(pictures, { recursive: true });
 
