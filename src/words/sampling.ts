@@ -41,7 +41,6 @@ export const en = {
   flowMissing: (pump: string) => `Pump ${pump} has no flow before. Check its flow before it goes on.`,
   fittingMissing: 'The fitting is not checked yet.',
   toFlow: 'Check the flow of this pump',
-  flowBetween: 'Check the flow between the two cassettes',
   flowBetweenMissing: 'Without it neither cassette has a flow of its own on that side.',
   toFitting: (worker: string) => `Hand the phone to ${worker}`,
   finished: {

@@ -3,6 +3,7 @@ import { checksOfSample } from '#findings/checks.ts';
 import { wantsFlowBetween } from '#findings/flowBetween.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { StandingMark } from '#parts/StandingMark.tsx';
+import { en as fitting } from '#words/fitting.ts';
 import { en as words } from '#words/sampling.ts';
 import type { Sampling } from './useSampling.ts';
 
@@ -29,7 +30,7 @@ export function Before({ sampling }: { readonly sampling: Sampling }) {
           detail={words.flowBetweenMissing}
           end={due}
         >
-          {words.flowBetween}
+          {fitting.flowBetween}
         </Line>
       )}
       {sample.fitting === null && (
