@@ -37,7 +37,7 @@ export const en = {
     running: (numbers: string) => `Not stopped yet, so not in the list: ${numbers}.`,
     nothing: 'No stopped cassette waits to be sent. Stop the pump first, then pack the box.',
     counts: (air: number, blank: number, wanted: number) =>
-      `${air === 1 ? 'One air sample' : `${air} air samples`}, ${blank === 0 ? 'no field blank' : blanks(blank)}. ${blank >= wanted ? 'Enough blanks.' : `${wanted} field blanks should go with them.`}`,
+      `${air === 1 ? 'One air sample' : `${air} air samples`}, ${blank === 0 ? 'no field blank' : blanks(blank)}.${air === 0 ? '' : blank >= wanted ? ' Enough blanks.' : ` ${wanted} field blanks should go with them.`}`,
     noneChosen: 'Choose at least one cassette',
     laboratory: 'Which laboratory',
     addLaboratory: 'Add a laboratory',
@@ -130,7 +130,7 @@ export const en = {
     accreditation: 'Accreditation',
     analysis: 'Analysis',
     method: 'Method',
-    reportingLimitUg: 'Reporting limit, µg',
+    reportingLimitUg: 'Reporting limit',
     includeWallDeposit: 'Wall deposit',
     callBeforeReanalysis: 'Call before re-analysis',
     turnaround: 'Turnaround',
