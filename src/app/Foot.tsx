@@ -3,7 +3,7 @@ import { useLocation } from 'wouter';
 import { dayOf } from '#core/calendar.ts';
 import { hrefOf } from '#parts/href.ts';
 import { deviceZone, now } from '#store/device.ts';
-import { useBookMeta, useBookState } from '#store/hooks.ts';
+import { useBookCounts, useBookMeta, useBookState } from '#store/hooks.ts';
 import { formatDayFrom } from '#words/quantity.ts';
 import { en as words } from '#words/shell.ts';
 import styles from './shell.module.css';
@@ -48,7 +48,7 @@ function Kept() {
       {meta.practice && <p>{words.exampleMeaning}</p>}
       {state.rebuilding && <p role="status">{words.book.rebuilding(state.rebuilding.done, state.rebuilding.total)}</p>}
       {state.unreadable.length > 0 && <p>{words.book.unreadable(state.unreadable.length)}</p>}
-      <p>{backupText(meta.lastBackupAt, meta.factsSinceBackup)}</p>
+      {meta.lastBackupAt === null ? <p>{words.backup.never}</p> : <SinceBackup lastBackupAt={meta.lastBackupAt} />}
       <a className={styles.alsoLink} href={hrefOf('/keep')}>
         {words.backup.make}
       </a>
@@ -57,9 +57,11 @@ function Kept() {
 }
 
 /** How old the last backup is, in days of this device's calendar. */
-function backupText(lastBackupAt: string | null, factsSince: number): string {
-  if (lastBackupAt === null) return words.backup.never;
+function SinceBackup({ lastBackupAt }: { readonly lastBackupAt: string }) {
+  const counts = useBookCounts();
+  if (counts === undefined) return null;
+  const { factsSinceBackup } = counts;
   const zone = deviceZone();
   const when = formatDayFrom(dayOf(now(), zone), dayOf(lastBackupAt, zone));
-  return factsSince > 0 ? words.backup.old(when, factsSince) : words.backup.fresh(when);
+  return <p>{factsSinceBackup > 0 ? words.backup.old(when, factsSinceBackup) : words.backup.fresh(when)}</p>;
 }

@@ -5,12 +5,16 @@ import { createRoot } from 'react-dom/client';
 import { openBooks } from '#store/opening.ts';
 import { writingHalf } from '#store/write.ts';
 import { App } from './App.tsx';
+import { preloadFirstPage } from './screens.ts';
 import { keepOnDevice } from './updates.ts';
 
 void openBooks();
+preloadFirstPage();
 const root = document.getElementById('root');
 if (root === null) throw new Error('index.html has no root');
 createRoot(root).render(<App />);
 keepOnDevice();
-// What writes is fetched while the first page is being read. A failure here is told at the first write instead.
-window.addEventListener('load', () => setTimeout(() => void writingHalf().catch(() => undefined), 300), { once: true });
+// What writes is fetched while the first page is being read, not while it is still being made. A failure here is told at the first write.
+const firstPageStandsMs = 1500;
+const fetchWritingHalf = () => setTimeout(() => void writingHalf().catch(() => undefined), firstPageStandsMs);
+window.addEventListener('load', fetchWritingHalf, { once: true });

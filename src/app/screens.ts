@@ -1,6 +1,6 @@
 /** Loads the screen of a route when it is first needed. */
 import { type ComponentType, lazy } from 'react';
-import type { Route } from './routeTable.ts';
+import { type Route, routeTable } from './routeTable.ts';
 
 /** A screen takes the parameters of its path. */
 export type Screen = ComponentType<Readonly<Record<string, string>>>;
@@ -21,4 +21,11 @@ export function screenFor(route: Route): Screen {
   const made = lazy(() => loaded(route)) as unknown as Screen;
   lazyByPath.set(route.path, made);
   return made;
+}
+
+/** Today's page is fetched while the book is being opened, not after it, when it is the page that is asked for. */
+export function preloadFirstPage(): void {
+  if (!/^#?\/?$/.test(window.location.hash)) return;
+  const first = routeTable.find(({ path }) => path === '/');
+  void first?.load().catch(() => undefined);
 }

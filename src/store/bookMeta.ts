@@ -11,11 +11,8 @@ export interface BookMeta {
   readonly holderAskedAt: string | null;
   readonly holderName: string | null;
   readonly lastBackupAt: string | null;
-  /** Facts written since the last backup was handed out. */
-  readonly factsSinceBackup: number;
   /** The browser's answer to "do not evict this"; null before it was asked, or where it does not say. */
   readonly persisted: boolean | null;
-  readonly sampleCount: number;
   /** Samples whose pump is on a worker now. */
   readonly runningCount: number;
 }
@@ -26,13 +23,11 @@ interface BackupMark {
 }
 
 export async function bookMeta(db: BookDatabase): Promise<BookMeta> {
-  const [bookRows, holderRow, backupRow, persistedRow, samples, facts, running] = await Promise.all([
+  const [bookRows, holderRow, backupRow, persistedRow, running] = await Promise.all([
     db.records.where('[kind+sort]').between(['book', ''], ['book', '\uffff']).limit(1).toArray(),
     db.meta.get('holder'),
     db.meta.get('lastBackup'),
     db.meta.get('persisted'),
-    sampleCount(db),
-    db.journal.count(),
     db.records.where('links').equals('running').count(),
   ]);
   const book = (bookRows[0]?.record as BookRecord | undefined) ?? null;
@@ -46,9 +41,24 @@ export async function bookMeta(db: BookDatabase): Promise<BookMeta> {
     holderAskedAt: held?.askedAt ?? null,
     holderName: (person?.record as PersonRecord | undefined)?.name ?? null,
     lastBackupAt: backup?.at ?? null,
-    factsSinceBackup: facts - (backup?.factsCount ?? 0),
     persisted: (persistedRow?.value as boolean | null | undefined) ?? null,
-    sampleCount: samples,
     runningCount: running,
   };
+}
+
+/** Counts over the whole book. The engine walks every entry for them, so they are asked for only where they are shown. */
+export interface BookCounts {
+  /** Facts written since the last backup was handed out. */
+  readonly factsSinceBackup: number;
+  readonly sampleCount: number;
+}
+
+export async function bookCounts(db: BookDatabase): Promise<BookCounts> {
+  const [backupRow, samples, facts] = await Promise.all([
+    db.meta.get('lastBackup'),
+    sampleCount(db),
+    db.journal.count(),
+  ]);
+  const backup = backupRow?.value as BackupMark | undefined;
+  return { factsSinceBackup: facts - (backup?.factsCount ?? 0), sampleCount: samples };
 }

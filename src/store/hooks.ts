@@ -17,7 +17,7 @@ import type {
   ShiftRecord,
   SiteRecord,
 } from '#records/book.ts';
-import { type BookMeta, bookMeta } from './bookMeta.ts';
+import { type BookCounts, type BookMeta, bookCounts, bookMeta } from './bookMeta.ts';
 import type { BookDatabase } from './database.ts';
 import { now } from './device.ts';
 import { clearDraft, flushDraft, loadDraft, setDraft } from './drafts.ts';
@@ -50,6 +50,9 @@ function useQuery<T>(query: (db: BookDatabase) => Promise<T>, deps: readonly unk
 }
 
 export const useBookMeta = (): BookMeta | undefined => useQuery(bookMeta, []);
+
+/** Counts over the whole book: they come later than the rest of a page. */
+export const useBookCounts = (): BookCounts | undefined => useQuery(bookCounts, []);
 
 /** One register: in order of entry, and by id. */
 export interface Register<T> {

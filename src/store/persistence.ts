@@ -19,7 +19,9 @@ const asked = new WeakSet<Session>();
 /** At each start: the browser may have changed its mind, or the app was installed since. */
 export const notePersisted = async (session: Session): Promise<void> => {
   try {
-    await keepAnswer(session, await persisted());
+    const answer = await persisted();
+    // Said before, it is not written again: a write would have every page ask its questions anew.
+    if ((await session.db.meta.get('persisted'))?.value !== answer) await keepAnswer(session, answer);
   } catch {
     // A browser that does not answer has promised nothing.
   }

@@ -1,7 +1,7 @@
 /** What the home screen needs, in few rows however large the book is: the running shift, what is unfinished, and counts. */
 import type { Book, SampleRecord, ShiftRecord } from '#records/book.ts';
 import type { BookDatabase, DerivedRow } from './database.ts';
-import { newestShifts, registerRows, sampleCount } from './reading.ts';
+import { newestShifts, registerRows } from './reading.ts';
 import { bookOf, ofKind } from './slices.ts';
 
 export interface RunSheet {
@@ -13,7 +13,6 @@ export interface RunSheet {
   readonly unfinished: readonly SampleRecord[];
   readonly unfinishedCount: number;
   readonly awaitingCount: number;
-  readonly sampleCount: number;
 }
 
 const unfinishedShown = 40;
@@ -30,10 +29,15 @@ async function rowsOfShifts(db: BookDatabase, shiftIds: readonly string[]): Prom
 
 /** `today`: the calendar day at the site. */
 export async function runSheet(db: BookDatabase, today: string): Promise<RunSheet> {
-  const registers = await registerRows(db);
-  const rows = await db.records.where('links').equals('unfinished').limit(unfinishedShown).toArray();
+  const [registers, rows, newest, unfinishedCount, awaitingCount] = await Promise.all([
+    registerRows(db),
+    db.records.where('links').equals('unfinished').limit(unfinishedShown).toArray(),
+    newestShifts(db, shiftsShown),
+    db.records.where('links').equals('unfinished').count(),
+    db.records.where('links').equals('awaiting').count(),
+  ]);
   const unfinished = rows.sort((a, b) => (a.sort < b.sort ? -1 : 1)).map((row) => row.record as SampleRecord);
-  const todays = (await newestShifts(db, shiftsShown)).filter((shift) => shift.workOn >= today);
+  const todays = newest.filter((shift) => shift.workOn >= today);
   const open = unfinished.map((sample) => sample.shiftId).reverse();
   const shiftIds = [...new Set([...todays.map((shift) => shift.id), ...open])].slice(0, shiftsShown);
   const slice = [...registers, ...rows, ...(await rowsOfShifts(db, shiftIds))];
@@ -42,8 +46,7 @@ export async function runSheet(db: BookDatabase, today: string): Promise<RunShee
     shift: shiftIds.map((id) => shifts.get(id)).find((shift) => shift !== undefined) ?? null,
     book: bookOf(slice),
     unfinished,
-    unfinishedCount: await db.records.where('links').equals('unfinished').count(),
-    awaitingCount: await db.records.where('links').equals('awaiting').count(),
-    sampleCount: await sampleCount(db),
+    unfinishedCount,
+    awaitingCount,
   };
 }

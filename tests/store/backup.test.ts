@@ -9,7 +9,7 @@ import {
   readBackup,
   takeIn,
 } from '#store/backup.ts';
-import { bookMeta } from '#store/bookMeta.ts';
+import { bookCounts, bookMeta } from '#store/bookMeta.ts';
 import { getFile, hashOf } from '#store/files.ts';
 import { closeBook, newBook, openBooks } from '#store/opening.ts';
 import { samplePage } from '#store/reading.ts';
@@ -113,9 +113,9 @@ describe('a backup', () => {
     await write([library().siteAdded(entry())]);
     expect(await bookMeta(theSession().db)).toMatchObject({
       lastBackupAt: '2026-11-25T11:00:00.000Z',
-      factsSinceBackup: 1,
       practice: false,
     });
+    expect(await bookCounts(theSession().db)).toEqual({ factsSinceBackup: 1, sampleCount: 1 });
   });
 });
 

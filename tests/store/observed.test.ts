@@ -4,7 +4,7 @@
  * question that leaves its zone leaves the transaction too, which is then over too early: that is refused here.
  */
 import { beforeEach, expect, test } from 'vitest';
-import { bookMeta } from '#store/bookMeta.ts';
+import { bookCounts, bookMeta } from '#store/bookMeta.ts';
 import type { BookDatabase, JournalRow } from '#store/database.ts';
 import { derivedRows } from '#store/lookup.ts';
 import { newBook } from '#store/opening.ts';
@@ -44,6 +44,7 @@ const boxed = wanted('boxPacked.v1', {
 
 const questions: Readonly<Record<string, (db: BookDatabase) => Promise<unknown>>> = {
   'the book and who holds the device': bookMeta,
+  'counts over the book': bookCounts,
   today: (db) => runSheet(db, '2026-11-25'),
   'a shift': (db) => shiftBook(db, shiftId),
   'a sample': (db) => sampleBook(db, ids.one),

@@ -1,9 +1,10 @@
 /** How the backup stands: being made, ready, handed out or not, and how old the last one is. */
 import { dayOf } from '#core/calendar.ts';
 import { Notice } from '#parts/Notice.tsx';
-import type { BookMeta } from '#store/bookMeta.ts';
+import type { BookCounts, BookMeta } from '#store/bookMeta.ts';
 import type { Delivery } from '#store/delivery.ts';
 import { deviceZone, now } from '#store/device.ts';
+import { useBookCounts } from '#store/hooks.ts';
 import { en as words } from '#words/keep.ts';
 import { formatDayFrom } from '#words/quantity.ts';
 import styles from './keep.module.css';
@@ -17,10 +18,11 @@ export interface MakeBackupProps {
 const text = words.make;
 
 export function MakeBackup({ backup: { made, failed, outcome }, meta }: MakeBackupProps) {
+  const counts = useBookCounts();
   return (
     <section className={styles.section}>
       <h2>{text.heading}</h2>
-      {meta && <p>{lastText(meta)}</p>}
+      {meta && counts && <p>{lastText(meta, counts)}</p>}
       {failed ? (
         <Notice kind="alert">{text.failed}</Notice>
       ) : (
@@ -34,7 +36,7 @@ export function MakeBackup({ backup: { made, failed, outcome }, meta }: MakeBack
 const outcomeText = (outcome: Delivery): string =>
   outcome.kind === 'failed' ? text.outcome[outcome.why] : text.outcome[outcome.kind];
 
-function lastText({ lastBackupAt, factsSinceBackup }: BookMeta): string {
+function lastText({ lastBackupAt }: BookMeta, { factsSinceBackup }: BookCounts): string {
   if (lastBackupAt === null) return words.last.never;
   const zone = deviceZone();
   const when = formatDayFrom(dayOf(now(), zone), dayOf(lastBackupAt, zone));

@@ -4,12 +4,14 @@ import { Particulars } from '#parts/Lines.tsx';
 import type { BookMeta } from '#store/bookMeta.ts';
 import { isInstalled } from '#store/delivery.ts';
 import { estimate } from '#store/device.ts';
+import { useBookCounts } from '#store/hooks.ts';
 import { en as words } from '#words/keep.ts';
 import styles from './keep.module.css';
 
 const text = words.storage;
 
 export function Storage({ meta }: { readonly meta: BookMeta | undefined }) {
+  const counts = useBookCounts();
   const [usedBytes, setUsedBytes] = useState<number | null>(null);
   useEffect(() => {
     void estimate().then((found) => setUsedBytes(found.usedBytes));
@@ -24,7 +26,7 @@ export function Storage({ meta }: { readonly meta: BookMeta | undefined }) {
           promise,
           [text.installed, isInstalled() ? text.installedYes : text.installedNo],
           [text.used, usedBytes === null ? text.usedNotSaid : text.usedValue(usedBytes)],
-          [text.samples, String(meta?.sampleCount ?? 0)],
+          [text.samples, counts === undefined ? '' : String(counts.sampleCount)],
         ]}
       />
     </section>
