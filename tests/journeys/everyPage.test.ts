@@ -22,9 +22,7 @@ const named = ({ path, state }: Pick<Stop, 'path' | 'state'>): string => `${path
 
 let server: Preview;
 test.beforeAll(async () => {
-  server = process.env.PAGES_AT
-    ? { address: process.env.PAGES_AT, stop: async () => undefined }
-    : await startPreview(4831);
+  server = await startPreview(4831);
 });
 test.afterAll(() => server?.stop());
 
