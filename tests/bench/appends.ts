@@ -10,7 +10,7 @@ export async function appendFigures(address: string): Promise<readonly Figure[]>
     await openStorePage(browser.context, browser.page, address);
     await browser.page.evaluate(() => (globalThis as unknown as InPage).storePage.begin(1));
     const { appendMs, bareMs, requestsCount } = await browser.page.evaluate(() =>
-      (globalThis as unknown as InPage).storePage.timeAppends(200, 20),
+      (globalThis as unknown as InPage).storePage.timeAppends(300, 60),
     );
     console.info(
       `an append of ${requestsCount} requests: median ${median(appendMs).toFixed(2)} ms; the bare transaction ${median(bareMs).toFixed(2)} ms`,

@@ -13,7 +13,7 @@ import { allowableAverage, shiftAverage, twa8 } from '#core/twa.ts';
 import type { Unit } from '#core/units.ts';
 
 const seed = Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 31));
-const runs = { seed, numRuns: 2000 };
+const runs = { seed, numRuns: 2000 * Number(process.env.TIMES ?? 1) };
 const occurred = new Map<string, number>();
 const count = (name: string, happened: boolean): void => {
   occurred.set(name, (occurred.get(name) ?? 0) + Number(happened));

@@ -13,7 +13,7 @@ import { blank, result } from './slices.ts';
 vi.setConfig({ testTimeout: 120_000 });
 const seed = Number(process.env.SEED ?? 20261125);
 console.info(`properties of findings: seed ${seed} (SEED=… to change)`);
-const runs = (numRuns: number) => ({ seed, numRuns });
+const runs = (numRuns: number) => ({ seed, numRuns: numRuns * Number(process.env.TIMES ?? 1) });
 
 /** Counts how often each case occurred; a case that never occurred makes the property worthless. */
 class Seen {

@@ -6,12 +6,12 @@ import { judge, killManyTimes, soonMs } from './killing.ts';
 import { startPreview } from './preview.ts';
 
 /** More of them in the long runs. */
-const kills = Number(process.env.FULLSHIFT_KILLS ?? 20);
-const seed = Number(process.env.FULLSHIFT_SEED ?? randomInt(2 ** 31));
+const kills = Number(process.env.KILLS ?? 20);
+const seed = Number(process.env.SEED ?? randomInt(2 ** 31));
 
 test(`after ${kills} kills of the browser nothing that was saved is lost, and nothing is torn`, async () => {
   test.setTimeout(60_000 + kills * 20_000);
-  console.info(`seed ${seed} (FULLSHIFT_SEED=${seed} draws the same moments again)`);
+  console.info(`seed ${seed} (SEED=${seed} draws the same moments again)`);
   const preview = await startPreview(4631);
   try {
     const killed = await killManyTimes(preview.address, kills, seed);

@@ -24,7 +24,7 @@ import {
 import { folded, ids, journal, prepared, putOn, stopped } from './facts.ts';
 
 const seed = Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 31));
-const runs = { seed, numRuns: 300 };
+const runs = { seed, numRuns: 300 * Number(process.env.TIMES ?? 1) };
 /** How often each interesting case occurred. */
 const occurred = new Map<string, number>();
 const count = (name: string, times: number | boolean): void => {

@@ -9,6 +9,7 @@ import { generateBook } from '#tests/store/generateBook.ts';
 import { entry, library, openingFacts, sampleOf } from '#tests/store/scenario.ts';
 import { seedDatabase } from '#tests/store/seedDatabase.ts';
 import { boxFact } from './boxFact.ts';
+import { roundTrips } from './roundTrips.ts';
 import { timeAppends } from './timeAppends.ts';
 
 /** The newest shift is today's and its pumps have been on for a while, however early in the day this runs. */
@@ -65,6 +66,7 @@ const page = {
     return writtenCount;
   },
   timeAppends,
+  roundTrips,
 };
 export type StorePage = typeof page;
 
