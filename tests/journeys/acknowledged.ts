@@ -90,6 +90,8 @@ export interface Ledger {
   readonly shown: ReadonlyMap<string, number>;
   /** Transactions with facts in them that were called complete. */
   acknowledgedCount: number;
+  /** What a kill left undecided, because its acknowledgement was still under way, is from now on as it was found. */
+  readonly settleDrafts: (openForm: string, found: readonly DraftRow[]) => void;
   /** From the next tap on, this sentence means that such a fact is saved. */
   readonly await: (awaited: Awaited) => void;
   /** Resolves when it was shown. */
@@ -116,6 +118,11 @@ export function newLedger(): Ledger {
     drafts,
     shown,
     acknowledgedCount: 0,
+    settleDrafts: (openForm, found) => {
+      const valueByKey = new Map(found.map(({ key, value }) => [key, value]));
+      for (const key of drafts.keys())
+        if (key.startsWith(openForm)) drafts.set(key, valueByKey.has(key) ? { value: valueByKey.get(key) } : null);
+    },
     await: (next) => {
       awaited = next;
     },

@@ -55,6 +55,16 @@ function countsOf({ journal }: BookOnDisk): ReadonlyMap<string, number> {
   return counts;
 }
 
+const unsavedText = (disk: BookOnDisk, text: string): boolean =>
+  disk.drafts.some(({ value }) => JSON.stringify(value).includes(text));
+const savedText = (disk: BookOnDisk, text: string): boolean => disk.journal.some((row) => row.text.includes(text));
+
+/** The fact that the draft was for has reached the disk, or a new tab has taken the draft over. */
+function isMadeGood(disk: BookOnDisk, value: unknown): boolean {
+  const why = (value as { readonly typed?: { readonly why?: unknown } } | null)?.typed?.why;
+  return typeof why !== 'string' || savedText(disk, why) || unsavedText(disk, why);
+}
+
 /** Everything that was promised is there, nothing is torn, and nothing made good is left as a draft. `openForm`: being filled in. */
 export function judge(
   disk: BookOnDisk,
@@ -70,7 +80,8 @@ export function judge(
     ([key, promised]) => promised === null && onDisk.has(key) && !key.startsWith(openForm),
   );
   const gone = [...ledger.drafts].filter(
-    ([key, promised]) => promised !== null && !onDisk.has(key) && !key.startsWith(openForm),
+    ([key, promised]) =>
+      promised !== null && !onDisk.has(key) && !(key.startsWith(openForm) && isMadeGood(disk, promised.value)),
   );
   return [
     ...gone.map(([key]) => `the draft is lost: ${key}`),
@@ -80,10 +91,6 @@ export function judge(
     ...tornIn(disk),
   ];
 }
-
-const unsavedText = (disk: BookOnDisk, text: string): boolean =>
-  disk.drafts.some(({ value }) => JSON.stringify(value).includes(text));
-const savedText = (disk: BookOnDisk, text: string): boolean => disk.journal.some((row) => row.text.includes(text));
 
 const killAt = (browser: RealBrowser, atMs: number): Promise<number> =>
   new Promise((resolve, reject) => {
@@ -108,27 +115,35 @@ async function openAgain({ page, address }: Hand): Promise<void> {
   if (await first.isVisible()) await openPracticeBook(page);
 }
 
-/** Taps, and kills `afterMs` after the page heard the tap. Answers how long after it was. */
-async function killAfterTap(
-  hand: Hand,
-  browser: RealBrowser,
-  afterMs: number,
-): Promise<{ name: DeedName; ms: number }> {
-  const name = await nextDeed(hand);
-  const tap = await prepareDeed(hand, name);
-  const killed = new Promise<number>((resolve, reject) => {
-    hand.ledger.onTap = (atMs) => {
-      hand.ledger.onTap = () => {};
-      killAt(browser, atMs + afterMs).then((at) => resolve(at - atMs), reject);
-    };
-  });
-  await tap().catch(() => undefined);
-  return { name, ms: await killed };
+interface TapKilled {
+  readonly name: DeedName;
+  /** From the tap to the kill. */
+  readonly ms: number;
+  readonly killedMs: number;
 }
 
-async function killWhileTyping(hand: Hand, browser: RealBrowser, afterMs: number): Promise<void> {
+/** Taps, and kills `afterMs` after the page heard the tap. */
+async function killAfterTap(hand: Hand, browser: RealBrowser, afterMs: number): Promise<TapKilled> {
+  const name = await nextDeed(hand);
+  const tap = await prepareDeed(hand, name);
+  let heard = false;
+  const killed = new Promise<TapKilled>((resolve, reject) => {
+    hand.ledger.onTap = (atMs) => {
+      heard = true;
+      hand.ledger.onTap = () => {};
+      killAt(browser, atMs + afterMs).then((killedMs) => resolve({ name, ms: killedMs - atMs, killedMs }), reject);
+    };
+  });
+  await tap().catch((error: unknown) => {
+    // Cut short by the kill, as it should be; a tap that the page never heard is a failure of its own.
+    if (!heard) throw error;
+  });
+  return killed;
+}
+
+async function killWhileTyping(hand: Hand, browser: RealBrowser, afterMs: number): Promise<number> {
   await startRemark(hand, `Typing ${hand.random.id()}`);
-  await killAt(browser, Date.now() + afterMs);
+  return killAt(browser, Date.now() + afterMs);
 }
 
 interface LastTap {
@@ -172,6 +187,7 @@ async function examine(campaign: Campaign, page: Page): Promise<BookOnDisk> {
   if (disk === null) throw new Error('the book is gone');
   const openForm = `sample:${campaign.sampleId}/${campaign.typed.form}#`;
   expect(judge(disk, ledger, openForm), `seed ${seed}`).toEqual([]);
+  ledger.settleDrafts(openForm, disk.drafts);
   if (lastTap !== null) {
     const count = arrivals[lastTap.name] ?? { arrived: 0, notYet: 0 };
     arrivals[lastTap.name] = count;
@@ -198,15 +214,15 @@ async function strike(campaign: Campaign, hand: Hand, browser: RealBrowser, mome
   if (moment === 'typing') {
     campaign.typings += 1;
     const afterMs = campaign.typings % 2 === 0 ? random.between(0, 500) : random.between(durableMs + 100, 1500);
-    await killWhileTyping(hand, browser, afterMs);
+    campaign.killedMs = await killWhileTyping(hand, browser, afterMs);
   } else {
     const disk = await readDisk(hand.page, database);
     const afterMs = moment === 'soon' ? random.between(0, soonMs - 4) : random.between(soonMs, 400);
-    const { name, ms } = await killAfterTap(hand, browser, afterMs);
+    const { name, ms, killedMs } = await killAfterTap(hand, browser, afterMs);
+    campaign.killedMs = killedMs;
     campaign.lastTap = { name, before: disk === null ? 0 : countOf(disk, name) };
     if (ms <= soonMs) campaign.soonKills += 1;
   }
-  campaign.killedMs = Date.now();
 }
 
 async function round(campaign: Campaign, browser: RealBrowser, isFirst: boolean, moment: Moment): Promise<void> {
