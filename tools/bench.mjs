@@ -1,7 +1,7 @@
 /** `npm run bench`: the speeds this book is built for, each as a median with the load of the machine beside it. Nothing fails here. */
 import { execFileSync } from 'node:child_process';
 import { availableParallelism, loadavg } from 'node:os';
-import { browser, build, packages, runPackage } from './setUp.mjs';
+import { browser, build, packages, run, runPackage } from './setUp.mjs';
 
 packages();
 build();
@@ -21,7 +21,8 @@ console.log(
 );
 const [part, ...parts] = process.argv.slice(2);
 let code = 0;
-if (part === undefined || part === 'findings') code ||= runPackage('tsx/dist/cli.mjs', ['tests/bench/findingsRate.ts']);
+if (part === undefined || part === 'findings')
+  code ||= run(process.execPath, ['--expose-gc', '--import', 'tsx', 'tests/bench/findingsRate.ts']);
 if (part !== 'findings') {
   if (chromiumPath) {
     const args = ['tests/bench/inBrowser.ts', ...(part === undefined ? [] : [part, ...parts])];
