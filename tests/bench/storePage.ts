@@ -15,7 +15,7 @@ const buildOnce = (): Promise<unknown> => {
     configFile: false,
     root: join('tests', 'bench', 'page'),
     base: './',
-    logLevel: 'warn',
+    logLevel: 'error',
     build: { outDir: join(process.cwd(), out), emptyOutDir: true, target: 'es2022', modulePreload: false },
   });
   return built;
