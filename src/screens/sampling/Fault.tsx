@@ -2,11 +2,11 @@
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import { QuantityField } from '#parts/QuantityField.tsx';
-import { TextField } from '#parts/TextField.tsx';
 import { newFact } from '#store/newFact.ts';
 import { en } from '#words/sampling.ts';
 import { DeedForm } from './DeedForm.tsx';
 import { pumpMinRange } from './pumpMinutes.ts';
+import { RemarkLine, readRemark } from './RemarkLine.tsx';
 import type { Sampling } from './useSampling.ts';
 
 const words = en.deeds.fault;
@@ -32,7 +32,7 @@ export function Fault({ sampling }: { readonly sampling: Sampling }) {
           sampleId: sampling.sample.id,
           fault: read.chosen('fault', words.fault, fault) ?? 'other',
           pumpMin: read.quantity('pumpMin', words.pumpMin, 'min', pumpMin, pumpMinRange),
-          remark: read.text('remark', words.remark, remark, { optional: true, most: 2000 }),
+          remark: readRemark(read, words.remark, remark),
         };
         return [newFact('pumpFaulted.v1', body, entry)];
       }}
@@ -57,13 +57,11 @@ export function Fault({ sampling }: { readonly sampling: Sampling }) {
             onChange={(text) => change({ pumpMin: text })}
             error={errorOf(errors, 'pumpMin')}
           />
-          <TextField
-            name="remark"
+          <RemarkLine
             label={words.remark}
-            rows={2}
             value={remark}
             onChange={(text) => change({ remark: text })}
-            error={errorOf(errors, 'remark')}
+            errors={errors}
           />
         </>
       )}

@@ -1,10 +1,10 @@
 /** A look that found something wrong: the pump stands still, or the filter is not where it belongs. */
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
-import { TextField } from '#parts/TextField.tsx';
 import { newFact } from '#store/newFact.ts';
 import { en } from '#words/sampling.ts';
 import { DeedForm } from './DeedForm.tsx';
+import { RemarkLine, readRemark } from './RemarkLine.tsx';
 import type { Sampling } from './useSampling.ts';
 
 const words = en.deeds.look;
@@ -30,7 +30,7 @@ export function LookWrong({ sampling }: { readonly sampling: Sampling }) {
           sampleId: sampling.sample.id,
           running: read.chosen('running', words.running, running) === 'yes',
           inPlace: read.chosen('inPlace', words.inPlace, inPlace) === 'yes',
-          remark: read.text('remark', words.remark, remark, { optional: true, most: 2000 }),
+          remark: readRemark(read, words.remark, remark),
         };
         return [newFact('pumpLookedAt.v1', body, entry)];
       }}
@@ -59,13 +59,11 @@ export function LookWrong({ sampling }: { readonly sampling: Sampling }) {
             onChange={(value) => change({ inPlace: value })}
             error={errorOf(errors, 'inPlace')}
           />
-          <TextField
-            name="remark"
+          <RemarkLine
             label={words.remark}
-            rows={2}
             value={remark}
             onChange={(text) => change({ remark: text })}
-            error={errorOf(errors, 'remark')}
+            errors={errors}
           />
         </>
       )}

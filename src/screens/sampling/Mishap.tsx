@@ -1,10 +1,10 @@
 /** Wet, dropped, overloaded: high stays high, low proves nothing. */
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
-import { TextField } from '#parts/TextField.tsx';
 import { newFact } from '#store/newFact.ts';
 import { en } from '#words/sampling.ts';
 import { DeedForm } from './DeedForm.tsx';
+import { RemarkLine, readRemark } from './RemarkLine.tsx';
 import type { Sampling } from './useSampling.ts';
 
 const words = en.deeds.mishap;
@@ -28,7 +28,7 @@ export function Mishap({ sampling }: { readonly sampling: Sampling }) {
         const body = {
           sampleId: sampling.sample.id,
           mishap: read.chosen('mishap', words.mishap, mishap) ?? 'other',
-          remark: read.text('remark', words.remark, remark, { optional: true, most: 2000 }),
+          remark: readRemark(read, words.remark, remark),
         };
         return [newFact('mishapNoted.v1', body, entry)];
       }}
@@ -44,13 +44,11 @@ export function Mishap({ sampling }: { readonly sampling: Sampling }) {
             onChange={(value) => change({ mishap: value })}
             error={errorOf(errors, 'mishap')}
           />
-          <TextField
-            name="remark"
+          <RemarkLine
             label={words.remark}
-            rows={2}
             value={remark}
             onChange={(text) => change({ remark: text })}
-            error={errorOf(errors, 'remark')}
+            errors={errors}
           />
         </>
       )}
