@@ -95,6 +95,7 @@ export const oracles = {
   pdfdetach: 'poppler-utils',
   pdftoppm: 'poppler-utils',
   qpdf: 'qpdf',
+  age: 'age',
 };
 
 /** Brings what it can; returns the names that are still missing. */

@@ -64,6 +64,9 @@ export const reasonWeights = {
   clockOutOfOrder: 'doubts',
   correctionsConflict: 'doubts',
   notUnderstood: 'doubts',
+  entriesMissing: 'doubts',
+  takingIn: 'doubts',
+  voidAgainstResult: 'notes',
   // one sample, from the laboratory
   resultsDiffer: 'notes',
   reportOrderNotKnown: 'doubts',

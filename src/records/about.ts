@@ -46,6 +46,10 @@ const subjectByKind: Readonly<Record<FactKind, { readonly kind: RecordKind; read
   'boxArrived.v1': { kind: 'box', idIn: 'boxId' },
   'valueCorrected.v1': null,
   'correctionSettled.v1': null,
+  'photoTaken.v1': null,
+  'voidReviewed.v1': { kind: 'sample', idIn: 'sampleId' },
+  'sheetDifferenceKept.v1': { kind: 'box', idIn: 'boxId' },
+  'missingEntriesAccepted.v1': { kind: 'book', idIn: 'bookId' },
 };
 
 /** The key of the record that a fact of this kind and body is about; null for names, notes and corrections. */

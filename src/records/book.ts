@@ -37,8 +37,26 @@ export interface RecordBase {
   readonly notUnderstood: readonly string[];
   /** What was noted on people, places, gear and days; a sample has its remarks. */
   readonly notes?: readonly string[];
+  /** Pictures of it, in the order taken. Their bytes may be missing on this device. */
+  readonly photos?: readonly Photo[];
 }
-export interface BookRecord extends RecordBase, FactBody<'bookOpened.v1'> {}
+
+export interface Photo extends Pick<FactBody<'photoTaken.v1'>, 'of' | 'hash' | 'widthPx' | 'heightPx' | 'bytesCount'> {
+  readonly factId: string;
+  readonly at: string;
+  readonly by: string | null;
+}
+
+export interface BookRecord extends RecordBase, FactBody<'bookOpened.v1'> {
+  /** Missing entries that a person said will never come. */
+  readonly accepted?: readonly {
+    readonly writer: string;
+    readonly fromCount: number;
+    readonly toCount: number;
+    readonly why: string | null;
+    readonly factId: string;
+  }[];
+}
 export interface SiteRecord extends RecordBase, FactBody<'siteAdded.v1'> {}
 export interface PersonRecord extends RecordBase, FactBody<'personAdded.v1'> {}
 export interface JobClassificationRecord extends RecordBase, FactBody<'jobClassificationAdded.v1'> {}
@@ -110,7 +128,12 @@ export interface SampleRecord extends RecordBase {
     readonly why: string | null;
     readonly factId: string;
   } | null;
+  /** null also when a person who knew of the result said that it does not stay void. */
   readonly voided: { readonly why: string | null; readonly factId: string } | null;
+  /** What a person said who knew of the void and of a result; two who differ leave it void. */
+  readonly voidReview?: { readonly stands: boolean; readonly why: string | null; readonly factId: string } | null;
+  /** A result stands against the void and nobody who knew both has said which; it stays void meanwhile. */
+  readonly voidAgainstResult?: boolean;
   /** Every result ever received, newest last; the last one judges, unless results conflict. */
   readonly results: readonly (FactBody<'resultReceived.v1'> & { readonly factId: string })[];
   readonly remarks: readonly string[];
@@ -142,6 +165,20 @@ export interface BoxRecord extends RecordBase {
   })[];
   readonly handedOver: (FactBody<'boxHandedOver.v1'> & { readonly at: string }) | null;
   readonly arrivedAt: string | null;
+  /** Differences between sheet and record that a person left as they are. */
+  readonly keptDifferences?: readonly (Pick<FactBody<'sheetDifferenceKept.v1'>, 'revision' | 'recordHash'> & {
+    readonly why: string | null;
+    readonly factId: string;
+  })[];
+}
+
+/** Entries of one writer that this device does not hold though later ones of that writer are here. */
+export interface MissingEntries {
+  readonly writer: string;
+  readonly fromCount: number;
+  readonly toCount: number;
+  /** Calendar day (UTC) on which the first entry after them was recorded: what is missing can bear on nothing that began later. */
+  readonly untilOn: string;
 }
 
 export type AnyRecord =
@@ -177,4 +214,8 @@ export interface Book {
   readonly samples: ReadonlyMap<string, SampleRecord>;
   readonly workdays: ReadonlyMap<string, WorkdayRecord>;
   readonly boxes: ReadonlyMap<string, BoxRecord>;
+  /** Entries of other devices that are known to be missing here and that nobody accepted as lost. */
+  readonly missing?: readonly MissingEntries[];
+  /** A file is half taken in: nothing may be relaxed until it is whole. */
+  readonly takingIn?: boolean;
 }

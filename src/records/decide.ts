@@ -11,6 +11,7 @@ import { correctionDecided, settlementDecided } from './decide/correction.ts';
 import { dayCases } from './decide/day.ts';
 import { checkedEntry, refuseFuture, refuseSocialSecurityNumber } from './decide/entry.ts';
 import type { DecideContext, Fresh, Needs } from './decide/fresh.ts';
+import { keepingCases } from './decide/keeping.ts';
 import { onWorker, refuseClockSetBack, refuseTwice } from './decide/onWorker.ts';
 import type { Caution, Refusal } from './decide/refusal.ts';
 import { nameSuperseding, registerCases } from './decide/registers.ts';
@@ -72,6 +73,7 @@ const cases: { readonly [K in OtherKind]: (ask: Ask<K>) => void } = {
   ...onWorkerCases,
   ...resultCases,
   ...boxCases,
+  ...keepingCases,
 };
 
 /** Runs the case of one fact; the fact comes back with what only the book can tell filled in. */

@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { factId, instant, note, recordId, recordKey, text } from './common.ts';
 import { boxFacts } from './facts/box.ts';
 import { correctionFacts } from './facts/corrections.ts';
+import { keepingFacts } from './facts/keeping.ts';
 import { registerFacts } from './facts/registers.ts';
 import { resultFacts } from './facts/result.ts';
 import { sampleFacts } from './facts/sample.ts';
@@ -21,6 +22,7 @@ export const factBodies = {
   ...resultFacts,
   ...boxFacts,
   ...correctionFacts,
+  ...keepingFacts,
 } as const;
 
 export type FactKind = keyof typeof factBodies;

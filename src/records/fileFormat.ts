@@ -6,9 +6,11 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { z } from 'zod';
 import { type JournalEntry, link, noLink, sequenceOf, writerOf } from './chain.ts';
-import { factId } from './common.ts';
+import { factId, instant } from './common.ts';
 
 export const formatVersion = 1;
+
+const head = z.looseObject({ factId: z.string(), link: z.string() });
 
 export const bookHeader = z.looseObject({
   format: z.literal('fullshift-book'),
@@ -16,7 +18,28 @@ export const bookHeader = z.looseObject({
   bookId: z.string(),
   practice: z.boolean(),
   writtenBy: z.string().describe('Version of the app'),
-  heads: z.array(z.looseObject({ factId: z.string(), link: z.string() })).describe('Last fact and link of each writer'),
+  heads: z.array(head).max(1000).describe('Last fact and link of each writer in the file'),
+  from: z
+    .looseObject({ writer: z.string(), deviceName: z.string().max(80).nullable(), madeAt: instant })
+    .optional()
+    .describe('The device that made the file'),
+  holds: z
+    .array(head)
+    .max(1000)
+    .optional()
+    .describe(
+      'Up to where, without a gap, the device that made the file held each writer: what need not be sent back to it',
+    ),
+  since: z
+    .array(head)
+    .max(1000)
+    .optional()
+    .describe('The file begins after these: it holds only what the other side lacked. Absent or empty: everything'),
+  lacksFiles: z
+    .array(z.string())
+    .max(5000)
+    .optional()
+    .describe('SHA-256 of papers and pictures named and not held by it'),
 });
 export type BookHeader = z.infer<typeof bookHeader>;
 

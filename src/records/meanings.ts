@@ -47,6 +47,10 @@ export const meaningByKind: Readonly<Record<FactKind, string>> = {
   'boxArrived.v1': 'The laboratory had the box',
   'valueCorrected.v1': 'One value of an earlier fact was corrected; both values stay',
   'correctionSettled.v1': 'A person settled two corrections that contradict each other',
+  'photoTaken.v1': 'A picture was taken of a reading, a label, a certificate or a site',
+  'voidReviewed.v1': 'A person who knew of the void and of the result said whether the sample stays void',
+  'sheetDifferenceKept.v1': 'A custody sheet differs from the record, and a person left it so',
+  'missingEntriesAccepted.v1': 'Entries of a lost device will never come: a person said so',
 };
 
 /** By the last part of a field's name, or by the whole name where one name means two things. */

@@ -107,6 +107,10 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   clockOutOfOrder: () => 'The times are out of order.',
   correctionsConflict: () =>
     'Two corrections contradict each other; the more careful one stands until somebody settles it.',
+  entriesMissing: ({ count }) => `${count} entries of another device are missing here and may bear on this day`,
+  takingIn: () => 'A file of another device is only half taken in',
+  voidAgainstResult: () =>
+    'It was voided on one device and got a result on another; it stays void until a person who knows both says otherwise',
   notUnderstood: () => 'A newer version of Fullshift wrote something here that this version does not understand.',
   resultsDiffer: () => 'Another report gave another figure for this cassette.',
   reportOrderNotKnown: () =>

@@ -40,7 +40,7 @@ const packagesOf: Record<Layer, readonly string[]> = {
   findings: [],
   words: ['date-fns', '@date-fns/tz'],
   documents: ['pdfkit'],
-  store: ['dexie', 'dexie-react-hooks', 'fflate', 'react', '@noble/hashes'],
+  store: ['dexie', 'dexie-react-hooks', 'fflate', 'age-encryption', 'react', '@noble/hashes'],
   parts: ['react'],
   screens: ['react', 'wouter'],
   app: ['react', 'react-dom', 'wouter', 'workbox-window', 'zod'],

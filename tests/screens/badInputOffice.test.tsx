@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { makeBackup } from '#store/backup.ts';
+import { makeBackup } from '#store/handOver/making.ts';
 import { flushDrafts } from '#store/drafts.ts';
 import { newBook, openBooks } from '#store/opening.ts';
 import { openSession } from '#store/session.ts';

@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { makeBackup } from '#store/backup.ts';
+import { makeBackup } from '#store/handOver/making.ts';
 import { happenedNow, newId } from '#store/device.ts';
 import { newFact } from '#store/newFact.ts';
 import { openBooks, switchBook } from '#store/opening.ts';
@@ -61,7 +61,7 @@ describe('taking a backup in', () => {
     await pickUp(newDevice());
     await openBooks();
     await switchBook('practice');
-    const { readBackup, takeIn } = await import('#store/backup.ts');
+    const { readBackup, takeIn } = await import('#store/handOver/making.ts');
     const shown = await readBackup(old);
     if (shown.kind === 'preview') await takeIn(shown);
     const entry = { happened: happenedNow('UTC'), by: null };

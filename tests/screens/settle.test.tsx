@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { makeBackup, readBackup, takeIn } from '#store/backup.ts';
+import { makeBackup, readBackup, takeIn } from '#store/handOver/making.ts';
 import { newFact } from '#store/newFact.ts';
 import { newDevice, pickUp } from '#tests/store/device.ts';
 import { entry, sampleOf } from '#tests/store/scenario.ts';

@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { makeBackup } from '#store/backup.ts';
+import { makeBackup } from '#store/handOver/making.ts';
 import { databaseNames } from '#store/database.ts';
 import { holder } from '#store/holder.ts';
 import { closeBook, newBook, openBooks } from '#store/opening.ts';

@@ -8,7 +8,7 @@ import {
   type ReadBackup,
   readBackup,
   takeIn,
-} from '#store/backup.ts';
+} from '#store/handOver/making.ts';
 import { bookCounts, bookMeta } from '#store/bookMeta.ts';
 import { getFile, hashOf } from '#store/files.ts';
 import { closeBook, newBook, openBooks } from '#store/opening.ts';

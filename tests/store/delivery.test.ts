@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { deliver } from '#store/delivery.ts';
+import { deliver } from '#store/handOver/delivery.ts';
 
 const pdf = new Blob(['%PDF'], { type: 'application/pdf' });
 const zip = new Blob(['PK'], { type: 'application/zip' });

@@ -1,6 +1,6 @@
 /** A full disk at the other ways into the book: a new book, a restore, a take-in, a file with its fact. */
 import { beforeEach, describe, expect, test } from 'vitest';
-import { type BackupPreview, makeBackup, readBackup, takeIn } from '#store/backup.ts';
+import { type BackupPreview, makeBackup, readBackup, takeIn } from '#store/handOver/making.ts';
 import { getFile, hashOf } from '#store/files.ts';
 import { newBook, openBooks } from '#store/opening.ts';
 import { rebuildSettled } from '#store/rebuild.ts';

@@ -3,7 +3,7 @@ import { wallTimeOf } from '#core/calendar.ts';
 import { Notice } from '#parts/Notice.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { BoxRecord } from '#records/book.ts';
-import type { Delivery } from '#store/delivery.ts';
+import type { Delivery } from '#store/handOver/delivery.ts';
 import { en } from '#words/box.ts';
 import styles from './box.module.css';
 import { type SheetFile, useSheetFile } from './useSheetFile.ts';

@@ -1,7 +1,7 @@
 /** The bytes of an issued sheet, fetched before the tap that hands them out: a share sheet opens only within seconds of a tap. */
 import { useEffect, useState } from 'react';
-import { type Delivery, deliver } from '#store/delivery.ts';
 import { getFile } from '#store/files.ts';
+import { type Delivery, deliver } from '#store/handOver/delivery.ts';
 
 export interface SheetFile {
   /** `none`: no sheet yet. `missing`: this device holds the fact, not the bytes. */

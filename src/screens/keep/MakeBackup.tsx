@@ -2,8 +2,8 @@
 import { dayOf } from '#core/calendar.ts';
 import { Notice } from '#parts/Notice.tsx';
 import type { BookCounts, BookMeta } from '#store/bookMeta.ts';
-import type { Delivery } from '#store/delivery.ts';
 import { deviceZone, now } from '#store/device.ts';
+import type { Delivery } from '#store/handOver/delivery.ts';
 import { useBookCounts } from '#store/hooks.ts';
 import { en as words } from '#words/keep.ts';
 import { formatDayFrom } from '#words/quantity.ts';

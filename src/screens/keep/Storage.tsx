@@ -2,8 +2,8 @@
 import { useEffect, useState } from 'react';
 import { Particulars } from '#parts/Lines.tsx';
 import type { BookMeta } from '#store/bookMeta.ts';
-import { isInstalled } from '#store/delivery.ts';
 import { estimate } from '#store/device.ts';
+import { isInstalled } from '#store/handOver/delivery.ts';
 import { useBookCounts } from '#store/hooks.ts';
 import { en as words } from '#words/keep.ts';
 import styles from './keep.module.css';

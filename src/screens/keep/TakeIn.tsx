@@ -5,7 +5,7 @@ import { FileField } from '#parts/FileField.tsx';
 import { Particulars } from '#parts/Lines.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
-import { type BackupPreview, readBackup, takeIn } from '#store/backup.ts';
+import { type BackupPreview, readBackup, takeIn } from '#store/handOver/making.ts';
 import { previewItems, en as words } from '#words/keep.ts';
 import { backupRefused, failedSentence } from '#words/saving.ts';
 import styles from './keep.module.css';

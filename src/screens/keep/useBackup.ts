@@ -1,7 +1,7 @@
 /** The backup is made as soon as the page opens, so that the tap only hands it out: a share sheet opens only within seconds of a tap. */
 import { useEffect, useRef, useState } from 'react';
-import { type Backup, makeBackup, noteBackupHandedOut } from '#store/backup.ts';
-import { type Delivery, deliver } from '#store/delivery.ts';
+import { type Delivery, deliver } from '#store/handOver/delivery.ts';
+import { type Backup, makeBackup, noteBackupHandedOut } from '#store/handOver/making.ts';
 import { appVersion } from '#store/version.ts';
 
 /** With the data dictionary, for whoever reads the book without the app. Its schemas are loaded here, out of the first page's way. */

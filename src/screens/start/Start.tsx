@@ -12,7 +12,7 @@ import { MainAction } from '#parts/MainAction.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { Page } from '#parts/Page.tsx';
 import { TextField } from '#parts/TextField.tsx';
-import type { BackupPreview } from '#store/backup.ts';
+import type { BackupPreview } from '#store/handOver/making.ts';
 import { useBookState } from '#store/hooks.ts';
 import type { BookState } from '#store/session.ts';
 import { previewItems } from '#words/keep.ts';

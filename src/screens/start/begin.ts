@@ -1,6 +1,6 @@
 /** The three ways into a book, each ending in an open book, a look into a file, or a sentence that says what to do. */
 import type { FieldError } from '#parts/ErrorSummary.tsx';
-import { type BackupPreview, readBackup, takeIn } from '#store/backup.ts';
+import { type BackupPreview, readBackup, takeIn } from '#store/handOver/making.ts';
 import { newBook, switchBook } from '#store/opening.ts';
 import { bookState } from '#store/session.ts';
 import { backupRefused, failedSentence } from '#words/saving.ts';

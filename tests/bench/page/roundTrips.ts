@@ -1,6 +1,6 @@
 /** Written, backed up, wiped, restored, again and again: each time the book comes back as it was, byte for byte, with a new writer. */
 import Dexie from 'dexie';
-import { makeBackup, readBackup, takeIn } from '#store/backup.ts';
+import { makeBackup, readBackup, takeIn } from '#store/handOver/making.ts';
 import { databaseNames } from '#store/database.ts';
 import { closeBook, openBooks } from '#store/opening.ts';
 import { bookState, theSession } from '#store/session.ts';

@@ -5,10 +5,10 @@ import type { JournalEntry } from '#records/chain.ts';
 import { readBookText } from '#records/fileFormat.ts';
 import { compareTakeIn, type Gap, type Have, type HeldEntry, type TakeInComparison } from '#records/merge.ts';
 import { sameNumber } from '#records/sampleNumber.ts';
-import type { FileRow, Which } from './database.ts';
-import { hashOf } from './files.ts';
+import type { FileRow, Which } from '../database.ts';
+import { hashOf } from '../files.ts';
+import { openSession, type Session } from '../session.ts';
 import { unpack } from './packing.ts';
-import { openSession, type Session } from './session.ts';
 
 export type BackupRefusal =
   | 'notABackup'

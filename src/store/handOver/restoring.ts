@@ -1,11 +1,11 @@
 /** A backup into a database without a book: same book, new writer. */
-import type { FileRow, JournalRow, Which } from './database.ts';
-import { setDerivedComplete } from './marks.ts';
-import { hold, opened } from './openDatabase.ts';
-import { closeBook } from './opening.ts';
-import { rebuildSoon } from './rebuild.ts';
-import type { Session } from './session.ts';
-import { drawWriter } from './writer.ts';
+import type { FileRow, JournalRow, Which } from '../database.ts';
+import { setDerivedComplete } from '../marks.ts';
+import { hold, opened } from '../openDatabase.ts';
+import { closeBook } from '../opening.ts';
+import { rebuildSoon } from '../rebuild.ts';
+import type { Session } from '../session.ts';
+import { drawWriter } from '../writer.ts';
 
 /**
  * Fills an empty database with a book and opens it; the derived rows follow. `unknown` when it holds a book already. Rejects with what

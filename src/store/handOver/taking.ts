@@ -3,19 +3,19 @@
  * writer of its own. Nothing that is here is changed; an id that stands on other bytes is left out aloud.
  */
 import { prefixOf, type SameNumber, sameNumber } from '#records/sampleNumber.ts';
-import { type BackupPreview, type Contents, contentsOf } from './backupReading.ts';
-import type { BookDatabase, FileRow, JournalRow } from './database.ts';
-import { storageFailure } from './failures.ts';
-import { derivedRow } from './folding.ts';
-import { samplesOf } from './lookup.ts';
-import { setDerivedComplete } from './marks.ts';
-import { settleOpening } from './opening.ts';
-import { rebuildSettled, rebuildSoon } from './rebuild.ts';
-import { reopen } from './reopening.ts';
+import type { BookDatabase, FileRow, JournalRow } from '../database.ts';
+import { storageFailure } from '../failures.ts';
+import { derivedRow } from '../folding.ts';
+import { samplesOf } from '../lookup.ts';
+import { setDerivedComplete } from '../marks.ts';
+import { settleOpening } from '../opening.ts';
+import { rebuildSettled, rebuildSoon } from '../rebuild.ts';
+import { reopen } from '../reopening.ts';
+import { openSession, type Session } from '../session.ts';
+import { type FailedWhy, giveUpDerived } from '../write.ts';
+import { prefixesOfOthers } from '../writer.ts';
+import { type BackupPreview, type Contents, contentsOf } from './looking.ts';
 import { restoreInto } from './restoring.ts';
-import { openSession, type Session } from './session.ts';
-import { type FailedWhy, giveUpDerived } from './write.ts';
-import { prefixesOfOthers } from './writer.ts';
 
 export type TakenIn =
   | {

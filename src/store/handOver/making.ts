@@ -6,14 +6,14 @@ import { wallTimeOf } from '#core/calendar.ts';
 import { readFact } from '#records/canonical.ts';
 import { link, noLink, sequenceOf, writerOf } from '#records/chain.ts';
 import { writeBookText } from '#records/fileFormat.ts';
-import type { FileRow, JournalRow } from './database.ts';
-import { deviceZone, now, nowMs } from './device.ts';
+import type { FileRow, JournalRow } from '../database.ts';
+import { deviceZone, now, nowMs } from '../device.ts';
+import { theSession } from '../session.ts';
 import { type Packed, pack } from './packing.ts';
 import { backupReadme } from './readme.ts';
-import { theSession } from './session.ts';
 
-export { type BackupPreview, type BackupRefusal, type ReadBackup, readBackup } from './backupReading.ts';
-export { type TakenIn, takeIn } from './takingIn.ts';
+export { type BackupPreview, type BackupRefusal, type ReadBackup, readBackup } from './looking.ts';
+export { type TakenIn, takeIn } from './taking.ts';
 
 export interface Backup {
   readonly blob: Blob;
