@@ -1,6 +1,7 @@
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
-import { pack, packingLimits, unpack } from '#store/handOver/packing.ts';
+import { pack } from '#store/handOver/packing.ts';
+import { packingLimits, unpack } from '#store/handOver/unpacking.ts';
 
 const blobOf = (bytes: Uint8Array): Blob => new Blob([bytes as Uint8Array<ArrayBuffer>]);
 const all = (): boolean => true;

@@ -8,7 +8,7 @@ import { sameNumber } from '#records/sampleNumber.ts';
 import type { FileRow, Which } from '../database.ts';
 import { hashOf } from '../files.ts';
 import { openSession, type Session } from '../session.ts';
-import { unpack } from './packing.ts';
+import { unpack } from './unpacking.ts';
 
 export type BackupRefusal =
   | 'notABackup'
