@@ -1,5 +1,7 @@
 /** Does the sheet that was last issued for a box still say what the record says? If not: raise its revision. */
 import type { Book, BoxRecord } from '#records/book.ts';
+import { canonicalJson } from '#records/canonical.ts';
+import { factHash } from '#records/chain.ts';
 import { custodySheetFor } from './custody.ts';
 
 /** One place where the sheet last issued and the record differ. `path` is a JSON pointer into the sheet. */
@@ -36,20 +38,50 @@ function lastIssue(box: BoxRecord): BoxRecord['issues'][number] | undefined {
   );
 }
 
-/** Empty when no sheet was issued, or when it still says what the record says. */
-export function sheetDiffers(boxId: string, book: Book): SheetDifference[] {
+/** What a sheet would say now, as it stands at the last issue's moment; null when none was issued. */
+function sheetNow(boxId: string, book: Book) {
   const box = book.boxes.get(boxId);
   const issue = box && lastIssue(box);
-  if (!issue) return [];
-  const now = custodySheetFor(boxId, book, {
+  if (!issue) return null;
+  const occasion = {
     issuedInstant: issue.at,
     why: null,
     heads: [],
     editions: { app: '', rules: '', formulas: '' },
-  });
-  if (now.kind === 'gaps')
-    return [{ path: '', onSheet: 'complete', onRecord: now.gaps.map(({ key }) => key).join(' ') }];
-  const found: SheetDifference[] = [];
-  differences(issue.sheet, now.sheet, '', found);
-  return found;
+  };
+  return { issue, now: custodySheetFor(boxId, book, occasion) };
+}
+
+const gapsText = (gaps: readonly { readonly key: string }[]): string => gaps.map(({ key }) => key).join(' ');
+
+/** Empty when no sheet was issued, or when it still says what the record says. */
+export function sheetDiffers(boxId: string, book: Book): SheetDifference[] {
+  const found = sheetNow(boxId, book);
+  if (!found) return [];
+  const { issue, now } = found;
+  if (now.kind === 'gaps') return [{ path: '', onSheet: 'complete', onRecord: gapsText(now.gaps) }];
+  const differing: SheetDifference[] = [];
+  differences(issue.sheet, now.sheet, '', differing);
+  return differing;
+}
+
+/** Twelve digits: the last binary digit of another edition's arithmetic is no other value. */
+const steady = (value: unknown): unknown => {
+  if (typeof value === 'number') return Number(value.toPrecision(12));
+  if (Array.isArray(value)) return value.map(steady);
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, steady(inner)]));
+};
+
+/**
+ * SHA-256 of what a sheet would say now, without what belongs to the moment of issue: when the record changes again, it is another.
+ * Null when no sheet was issued.
+ */
+export function recordHashOf(boxId: string, book: Book): string | null {
+  const found = sheetNow(boxId, book);
+  if (!found) return null;
+  const { now } = found;
+  if (now.kind === 'gaps') return factHash(gapsText(now.gaps));
+  const kept = Object.entries(now.sheet).filter(([key]) => !ofTheMoment.has(`/${key}`));
+  return factHash(canonicalJson(steady(Object.fromEntries(kept))));
 }

@@ -6,6 +6,9 @@
 import { type ReadFact, readFact, type UnreadableReason } from './canonical.ts';
 import { factIdOf, type JournalEntry, link, noLink, sequenceOf, writerOf } from './chain.ts';
 
+export { changedBothSides } from './bothSides.ts';
+export { contiguousHeads, missingOf, sinceHeads } from './exchange.ts';
+
 export type HeldEntry = Pick<JournalEntry, 'text' | 'link'>;
 
 export interface Have {

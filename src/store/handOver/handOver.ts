@@ -2,8 +2,11 @@
  * What goes out of the book as one file and what comes in: the shapes that making, looking and taking share with the screens. Types
  * only, so that a page can name them without loading what makes them.
  */
+import type { BothChanged } from '#records/bothSides.ts';
 import type { Happened } from '#records/fact.ts';
 import type { Gap } from '#records/merge.ts';
+
+export type { BothChanged } from '#records/bothSides.ts';
 
 /** Another device of the same book, known from a file of its that was taken in here. */
 export interface Partner {
@@ -68,18 +71,6 @@ export type LookRefusal =
   /** Sealed in a way that would take more memory than a phone has (work factor above 18), or not by passphrase. */
   | 'sealNotOurs'
   | 'stopped';
-
-/** One value that was changed on both sides without knowledge of each other; `judges` is the value that stands until a person settles it. */
-export interface BothChanged {
-  readonly recordKey: string;
-  readonly factId: string;
-  readonly factKind: string;
-  readonly path: string;
-  readonly first: unknown;
-  readonly here: readonly unknown[];
-  readonly there: readonly unknown[];
-  readonly judges: unknown;
-}
 
 export interface Preview {
   readonly kind: 'preview';
