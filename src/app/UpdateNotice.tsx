@@ -2,20 +2,21 @@
  * Tells of a newer version, and that the app is kept on the device. At the foot it appears at once; at the top only with a new page, so
  * that no row moves away from under a finger.
  */
-import { useEffect, useState, useSyncExternalStore } from 'react';
+import { useEffect, useState } from 'react';
 import { useLocation } from 'wouter';
 import { Notice } from '#parts/Notice.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
+import { changeNow } from '#store/appUpdates.ts';
+import { useUpdates } from '#store/hooks/useUpdates.ts';
 import { useBookMeta, useBookState } from '#store/hooks.ts';
 import { en as words } from '#words/shell.ts';
 import styles from './shell.module.css';
 import { type UpdateOffer, updateOffer } from './updatePolicy.ts';
-import { changeNow, currentUpdates, onUpdates } from './updates.ts';
 
 let postponed = false;
 
 function useOffer(): UpdateOffer {
-  const updates = useSyncExternalStore(onUpdates, currentUpdates);
+  const updates = useUpdates();
   const state = useBookState();
   const meta = useBookMeta();
   const runningCount = state.kind === 'open' ? (meta?.runningCount ?? null) : state.kind === 'opening' ? null : 0;
@@ -33,7 +34,7 @@ function useTurnedSince(offer: UpdateOffer): boolean {
 }
 
 export function UpdateNotice({ place }: { readonly place: 'top' | 'foot' }) {
-  const updates = useSyncExternalStore(onUpdates, currentUpdates);
+  const updates = useUpdates();
   const offer = useOffer();
   const atTop = useTurnedSince(offer) && (offer === 'offer' || offer === 'elsewhere');
   const [, again] = useState(0);

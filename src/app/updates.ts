@@ -1,40 +1,20 @@
 /**
  * Keeps the whole app on the device, and hears of newer versions. It changes nothing by itself: what is offered when is decided in
- * updatePolicy.ts, and only `changeNow` ever loads the page again. The worker never touches the book.
+ * updatePolicy.ts, and only `change` ever loads the page again. The worker never touches the book.
  */
 import type { Workbox } from 'workbox-window';
+import { currentUpdates, onChangeNow, setUpdates } from '#store/appUpdates.ts';
 import { nowMs } from '#store/device.ts';
 import { flushDrafts } from '#store/drafts.ts';
 
-export interface Updates {
-  /** The app has just been stored for use without a connection, for the first time. */
-  readonly ready: boolean;
-  readonly waiting: boolean;
-  readonly changedElsewhere: boolean;
-}
-
-let updates: Updates = { ready: false, waiting: false, changedElsewhere: false };
 let workbox: Workbox | null = null;
 let asked = false;
-const listeners = new Set<() => void>();
-
-export const currentUpdates = (): Updates => updates;
-
-export function onUpdates(listener: () => void): () => void {
-  listeners.add(listener);
-  return () => void listeners.delete(listener);
-}
-
-function set(change: Partial<Updates>): void {
-  updates = { ...updates, ...change };
-  for (const listener of listeners) listener();
-}
 
 /** The user said yes: what is being typed goes to the disk, the waiting version takes over, then this page loads again once. */
-export async function changeNow(): Promise<void> {
+async function change(): Promise<void> {
   asked = true;
   await flushDrafts();
-  if (updates.changedElsewhere) window.location.reload();
+  if (currentUpdates().changedElsewhere) window.location.reload();
   else workbox?.messageSkipWaiting();
 }
 
@@ -62,6 +42,7 @@ const checkEveryMs = 60 * 60_000;
 
 /** Starts it all, once the first page stands and the line is free. */
 export function keepOnDevice(): void {
+  onChangeNow(change);
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
   if (document.readyState === 'complete') void register();
   else window.addEventListener('load', () => void register(), { once: true });
@@ -72,15 +53,15 @@ async function register(): Promise<void> {
   let controlled = worker.controller !== null;
   worker.addEventListener('controllerchange', () => {
     if (asked) window.location.reload();
-    else if (controlled) set({ changedElsewhere: true, waiting: false });
+    else if (controlled) setUpdates({ changedElsewhere: true, waiting: false });
     controlled = true;
   });
   try {
     const { Workbox } = await import('workbox-window');
     workbox = new Workbox(trustedWorkerUrl());
-    workbox.addEventListener('waiting', () => set({ waiting: true }));
+    workbox.addEventListener('waiting', () => setUpdates({ waiting: true }));
     workbox.addEventListener('activated', (event) => {
-      if (!event.isUpdate && !event.isExternal) set({ ready: true });
+      if (!event.isUpdate && !event.isExternal) setUpdates({ ready: true });
     });
     await workbox.register();
     lookAgain(workbox);
