@@ -3,6 +3,7 @@ import { Component, type ReactNode } from 'react';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
+import { noteError } from '#store/lastErrors.ts';
 import { en as words } from '#words/shell.ts';
 import styles from './shell.module.css';
 
@@ -22,6 +23,10 @@ export class Failure extends Component<{ readonly children: ReactNode }, State> 
   private readonly leave = (): void => {
     if (this.state.failed) this.setState({ failed: false, error: null });
   };
+
+  override componentDidCatch(error: unknown): void {
+    noteError(error);
+  }
 
   override componentDidMount(): void {
     window.addEventListener('hashchange', this.leave);

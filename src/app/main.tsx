@@ -2,12 +2,14 @@
 import '#parts/tokens.css';
 import '#parts/base.css';
 import { createRoot } from 'react-dom/client';
+import { watchErrors } from '#store/lastErrors.ts';
 import { openBooks } from '#store/opening.ts';
 import { writingHalf } from '#store/write.ts';
 import { App } from './App.tsx';
 import { preloadFirstPage } from './screens.ts';
 import { keepOnDevice } from './updates.ts';
 
+watchErrors();
 void openBooks();
 preloadFirstPage();
 const root = document.getElementById('root');

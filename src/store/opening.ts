@@ -5,6 +5,7 @@ import { newId } from './device.ts';
 import { flushDrafts } from './drafts.ts';
 import { derivedIsCurrent } from './edition.ts';
 import { storageFailure } from './failures.ts';
+import { noteError } from './lastErrors.ts';
 import { heldMark, lastOpened, setDerivedComplete, setLastOpened } from './marks.ts';
 import { hold, opened } from './openDatabase.ts';
 import { notePersisted } from './persistence.ts';
@@ -36,6 +37,7 @@ export async function settleOpening(which: Which): Promise<void> {
   try {
     await openOne(which);
   } catch (error) {
+    noteError(error);
     if (storageFailure(error) === null) console.error(error);
     setBookState({ kind: 'failed', which, why: 'unknown' }, null);
   }

@@ -11,6 +11,7 @@ import { clockWentBack, lastSeenAt, lookAtClock } from './clock.ts';
 import type { FileRow, JournalRow } from './database.ts';
 import { draftKeyOf, flushDraft, forgetDraft, holdDraft } from './drafts.ts';
 import { storageFailure } from './failures.ts';
+import { noteError } from './lastErrors.ts';
 import { setDerivedComplete, setHeldMark } from './marks.ts';
 import { askToPersistAfterSample } from './persistence.ts';
 import { reopen } from './reopening.ts';
@@ -88,6 +89,7 @@ async function tryTwice(session: Session, wanted: readonly NewFact[], options: A
   try {
     return await once(session, wanted, options);
   } catch (error) {
+    noteError(error);
     const why = storageFailure(error);
     if (why === null) throw error;
     if (why === 'unknown') {
