@@ -19,6 +19,10 @@ export const bookHeader = z.looseObject({
   practice: z.boolean(),
   writtenBy: z.string().describe('Version of the app'),
   heads: z.array(head).max(1000).describe('Last fact and link of each writer in the file'),
+  part: z
+    .string()
+    .optional()
+    .describe('everything; lacking: what one other device lacked; paper: what stands behind a sheet that was issued'),
   from: z
     .looseObject({ writer: z.string(), deviceName: z.string().max(80).nullable(), madeAt: instant })
     .optional()
@@ -76,17 +80,33 @@ export function headsOf(
   return [...heads.values()].sort((a, b) => (a.factId < b.factId ? -1 : 1));
 }
 
+type Head = z.infer<typeof head>;
+
+/** What the header says beside its format and the heads of what is in the file. */
+export interface BookAbout {
+  readonly bookId: string;
+  readonly practice: boolean;
+  readonly writtenBy: string;
+  readonly part?: 'everything' | 'lacking' | 'paper';
+  readonly from?: { readonly writer: string; readonly deviceName: string | null; readonly madeAt: string };
+  readonly holds?: readonly Head[];
+  readonly since?: readonly Head[];
+  readonly lacksFiles?: readonly string[];
+}
+
+/** The three kinds of line, each with its line feed, for whoever writes a large book in slices. Facts go in the order of their ids. */
+export const headerLine = (about: BookAbout, heads: readonly Head[]): string =>
+  `${JSON.stringify({ format: 'fullshift-book', formatVersion, ...about, heads })}\n`;
+export const factLine = (entry: Pick<JournalEntry, 'text' | 'link'>): string => `${entry.link} ${entry.text}\n`;
+/** `hash`: SHA-256, hex, of all bytes before this line. */
+export const endLine = (factsCount: number, hash: string): string =>
+  `${JSON.stringify({ end: 'fullshift-book', factsCount, hash })}\n`;
+
 /** The whole book as text, each line ended by a line feed. The order of `entries` does not matter. */
-export function writeBookText(
-  about: { readonly bookId: string; readonly practice: boolean; readonly writtenBy: string },
-  entries: readonly JournalEntry[],
-): string {
+export function writeBookText(about: BookAbout, entries: readonly JournalEntry[]): string {
   const sorted = [...entries].sort((a, b) => (a.id < b.id ? -1 : 1));
-  const header: BookHeader = { format: 'fullshift-book', formatVersion, ...about, heads: [...headsOf(sorted)] };
-  const lines = [JSON.stringify(header), ...sorted.map((entry) => `${entry.link} ${entry.text}`)];
-  const before = `${lines.join('\n')}\n`;
-  const end = { end: 'fullshift-book', factsCount: sorted.length, hash: bytesToHex(sha256(utf8ToBytes(before))) };
-  return `${before}${JSON.stringify(end)}\n`;
+  const before = `${headerLine(about, headsOf(sorted))}${sorted.map(factLine).join('')}`;
+  return `${before}${endLine(sorted.length, bytesToHex(sha256(utf8ToBytes(before))))}`;
 }
 
 const json = (line: string): unknown => {
