@@ -14,6 +14,8 @@ export interface Conflict {
     readonly by: string | null;
   }[];
   readonly standing: string;
+  /** `first`: no direction is known for this value, so what was there first stands. */
+  readonly judges?: 'careful' | 'first';
 }
 
 /** A struck value: shown with its reason wherever the record is shown. */

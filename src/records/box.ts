@@ -21,5 +21,11 @@ export function foldBox({ base, facts }: FoldInput): BoxRecord | null {
     issues: issues.sort((a, b) => Number(a.revision) - Number(b.revision)),
     handedOver: handedOver && { ...handedOver.body, at: handedOver.happened.at },
     arrivedAt: firstOf(facts, 'boxArrived.v1')?.happened.at ?? null,
+    keptDifferences: ofKind(facts, 'sheetDifferenceKept.v1').map(({ id, body, why }) => ({
+      revision: body.revision,
+      recordHash: body.recordHash,
+      why,
+      factId: id,
+    })),
   };
 }

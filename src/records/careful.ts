@@ -107,6 +107,7 @@ const table: Partial<Record<FactKind, readonly Row[]>> = {
   // the conflict itself blocks *below*; the figure of a sample keeps a limit crossed that unknown minutes would not cross
   'minutesExplained.v1': [[/^\/as$/, ranked('away', 'unknown', 'sameAs')]],
   'dayDescribed.v1': [[/^\/regular$/, ranked('yes', 'no')]],
+  'voidReviewed.v1': [[/^\/stands$/, ranked(false, true)]],
 };
 
 /** The direction of a field, null when none is known. */

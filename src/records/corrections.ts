@@ -39,7 +39,7 @@ function standingOf(target: Fact, path: string, original: unknown, nodes: readon
   return {
     value: careful ? careful.value : original,
     id,
-    conflict: { factId: target.id, path, candidates, standing: id },
+    conflict: { factId: target.id, path, candidates, standing: id, judges: careful ? 'careful' : 'first' },
   };
 }
 

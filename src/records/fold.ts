@@ -3,7 +3,7 @@
  * edition.ts.
  * Unknown facts may be among them; those that must be understood make the record doubtful.
  */
-import type { AnyRecord, RecordBase } from './book.ts';
+import type { AnyRecord, Photo, RecordBase } from './book.ts';
 import { foldBox } from './box.ts';
 import { readFact, type StoredFact } from './canonical.ts';
 import { type RecordKind, recordKinds } from './common.ts';
@@ -58,6 +58,16 @@ function foldKind(kind: RecordKind, input: FoldInput): AnyRecord | null {
   }
 }
 
+/** In the order taken; between two of one moment the id, so that the order of arrival shows nowhere. */
+function photosIn(facts: readonly Fact[]): readonly Photo[] {
+  const taken = ofKind(facts, 'photoTaken.v1').map(({ id, by, happened, body }) => {
+    const { of, hash, widthPx, heightPx, bytesCount } = body;
+    return { of, hash, widthPx, heightPx, bytesCount, factId: id, at: happened.at, by };
+  });
+  const place = ({ at, factId }: Photo): string => `${at} ${factId}`;
+  return taken.sort((a, b) => (place(a) < place(b) ? -1 : 1));
+}
+
 const isRecordKind = (kind: string): kind is RecordKind => (recordKinds as readonly string[]).includes(kind);
 
 /**
@@ -70,6 +80,7 @@ export function foldRecord(key: string, facts: readonly StoredFact[]): AnyRecord
   if (!isRecordKind(kind)) return null;
   const sorted = sortedFacts(facts);
   const result = corrected(sorted.known);
+  const photos = photosIn(result.facts);
   const base: RecordBase = {
     key,
     id: key.slice(at + 1),
@@ -77,6 +88,7 @@ export function foldRecord(key: string, facts: readonly StoredFact[]): AnyRecord
     strikes: result.strikes,
     conflicts: result.conflicts,
     notUnderstood: [...sorted.notUnderstood, ...result.notApplied].sort(),
+    ...(photos.length > 0 ? { photos } : {}),
   };
   return foldKind(kind, { base, facts: result.facts, settlements: ofKind(sorted.known, 'correctionSettled.v1') });
 }

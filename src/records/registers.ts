@@ -2,7 +2,7 @@
  * People, places and gear. Entered once, then reused; a name may change, and then the last writer wins among those who did not know of
  * each other, and every earlier name is listed as struck.
  */
-import type { AnyRecord, Strike } from './book.ts';
+import type { AnyRecord, BookRecord, Strike } from './book.ts';
 import type { RecordKind } from './common.ts';
 import type { Fact } from './fact.ts';
 import { type FoldInput, ofKind } from './foldCase.ts';
@@ -40,6 +40,12 @@ function strikesOf(entry: Fact, firstName: string, names: readonly Fact<'nameCha
   });
 }
 
+/** Entries that a person gave up, each with a reason; without one it does not count. */
+const acceptedIn = (facts: readonly Fact[]): NonNullable<BookRecord['accepted']> =>
+  ofKind(facts, 'missingEntriesAccepted.v1')
+    .filter(({ why }) => why !== null && why.trim() !== '')
+    .map(({ id, body: { writer, fromCount, toCount }, why }) => ({ writer, fromCount, toCount, why, factId: id }));
+
 /** Null until the fact that entered it has arrived. */
 export function foldRegister(kind: RegisterKind, { base, facts }: FoldInput): AnyRecord | null {
   const { kind: entryKind, name } = entryByKind[kind];
@@ -55,6 +61,7 @@ export function foldRegister(kind: RegisterKind, { base, facts }: FoldInput): An
     ...base,
     ...(standing ? { [name]: standing.body.name } : {}),
     ...(notes.length > 0 ? { notes } : {}),
+    ...(kind === 'book' ? { accepted: acceptedIn(facts) } : {}),
     strikes,
   } as unknown as AnyRecord;
 }

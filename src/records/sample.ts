@@ -10,6 +10,7 @@ import { type FoldInput, firstOf, ofKind, withConflicts } from './foldCase.ts';
 import { resultsOf } from './results.ts';
 import { standingStatement } from './statements.ts';
 import { timelineOf } from './timeline.ts';
+import { voidStateOf } from './voids.ts';
 
 interface Momentary {
   readonly id: string;
@@ -128,7 +129,6 @@ export function foldSample({ base, facts, settlements }: FoldInput): SampleRecor
     settlements,
   });
   const fitting = fittings.fact;
-  const voided = firstOf(facts, 'sampleVoided.v1');
   const decision = decided.fact;
   return {
     ...withConflicts(base, [decided.conflict, fittings.conflict, ...conflicts]),
@@ -143,7 +143,7 @@ export function foldSample({ base, facts, settlements }: FoldInput): SampleRecor
     mishaps: momentsOf(ofKind(facts, 'mishapNoted.v1')),
     sealed: sealedOf(ofKind(facts, 'cassetteSealed.v1')),
     flowDecision: decision && { use: decision.body.use, why: decision.why, factId: decision.id },
-    voided: voided && { why: voided.why, factId: voided.id },
+    ...voidStateOf(facts),
     results,
     remarks: remarksOf(facts),
     clockDoubts: [

@@ -52,6 +52,7 @@ export function standingStatement<K extends FactKind>(statement: Statement<K>): 
   if (settled) return { fact: settled, conflict: null };
   const first = heads[0] as Fact<K>;
   const fact = mostCareful(careful, heads, valueIn) ?? first;
+  const judges = careful === null ? 'first' : 'careful';
   const candidates = heads.map((head) => ({ correctionId: head.id, value: valueIn(head), by: head.by }));
-  return { fact, conflict: { factId: first.id, path, candidates, standing: fact.id } };
+  return { fact, conflict: { factId: first.id, path, candidates, standing: fact.id, judges } };
 }

@@ -29,6 +29,10 @@ const running = (sample: SampleRecord): boolean =>
 const unfinished = (sample: SampleRecord): boolean =>
   sample.sampleKind === 'air' && sample.voided === null && sample.sealed === null;
 
+/** Something a person has to settle stands in the record itself. */
+const unsettled = (record: AnyRecord): readonly string[] =>
+  record.conflicts.length > 0 || (record as Partial<SampleRecord>).voidAgainstResult === true ? ['unsettled'] : [];
+
 function placeOfSample(sample: SampleRecord): Place {
   return {
     sort: `${sample.preparedAt}~${sample.id}`,
@@ -61,7 +65,11 @@ const placeOfWorkday = (workday: WorkdayRecord): Place => ({
 
 const placeOfBox = (box: BoxRecord): Place => ({
   sort: box.factIds[0] ?? box.id,
-  links: [`site:${box.packed.siteId}`, ...box.packed.sampleIds.map((id) => `sample:${id}`)],
+  links: [
+    `site:${box.packed.siteId}`,
+    ...box.packed.sampleIds.map((id) => `sample:${id}`),
+    ...(box.issues.length > 0 ? ['issued'] : []),
+  ],
 });
 
 /** People, places and gear: one question finds them all. */
@@ -87,5 +95,7 @@ function placeOf(kind: RecordKind, record: AnyRecord): Place {
 /** The row of a record; null when its kind is unknown here. */
 export function rowOf(record: AnyRecord): DerivedRow | null {
   const kind = kindOfKey(record.key);
-  return kind === null ? null : { key: record.key, kind, record, ...placeOf(kind, record) };
+  if (kind === null) return null;
+  const { sort, links } = placeOf(kind, record);
+  return { key: record.key, kind, record, sort, links: [...links, ...unsettled(record)] };
 }

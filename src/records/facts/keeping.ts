@@ -22,7 +22,10 @@ export const keepingFacts = {
       sampleId: recordId,
       voidFactId: factId,
       stands: z.boolean().describe('Whether the sample stays void'),
-      knew: z.array(factId).max(50).describe('The results that whoever says so knew of'),
+      knew: z
+        .array(factId)
+        .max(50)
+        .describe('The results, and what was said of the void before, that whoever says so knew of'),
     })
     .describe('A sample was voided and a result came in: a person said, knowing both, whether it stays void'),
   'sheetDifferenceKept.v1': z
