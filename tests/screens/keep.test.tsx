@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { makeBackup } from '#store/handOver/making.ts';
 import { happenedNow, newId } from '#store/device.ts';
+import { makeBackup } from '#store/handOver/making.ts';
 import { newFact } from '#store/newFact.ts';
 import { openBooks, switchBook } from '#store/opening.ts';
 import { write } from '#store/write.ts';
@@ -61,8 +61,9 @@ describe('taking a backup in', () => {
     await pickUp(newDevice());
     await openBooks();
     await switchBook('practice');
-    const { readBackup, takeIn } = await import('#store/handOver/making.ts');
-    const shown = await readBackup(old);
+    const { lookInto } = await import('#store/handOver/looking.ts');
+    const { takeIn } = await import('#store/handOver/taking.ts');
+    const shown = await lookInto(old);
     if (shown.kind === 'preview') await takeIn(shown);
     const entry = { happened: happenedNow('UTC'), by: null };
     await write([newFact('pumpAdded.v1', { pumpId: newId(), serial: 'P-99', model: null }, entry)]);

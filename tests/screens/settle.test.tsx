@@ -1,6 +1,8 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { makeBackup, readBackup, takeIn } from '#store/handOver/making.ts';
+import { lookInto } from '#store/handOver/looking.ts';
+import { makeBackup } from '#store/handOver/making.ts';
+import { takeIn } from '#store/handOver/taking.ts';
 import { newFact } from '#store/newFact.ts';
 import { newDevice, pickUp } from '#tests/store/device.ts';
 import { entry, sampleOf } from '#tests/store/scenario.ts';
@@ -13,8 +15,8 @@ beforeEach(async () => {
 afterEach(strike);
 
 async function taken(blob: Blob): Promise<void> {
-  const read = await readBackup(blob);
-  if (read.kind !== 'preview') throw new Error(read.why);
+  const read = await lookInto(blob);
+  if (read.kind !== 'preview') throw new Error(JSON.stringify(read));
   expect(await takeIn(read)).toMatchObject({ kind: 'takenIn' });
 }
 

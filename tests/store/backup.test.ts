@@ -1,16 +1,12 @@
 import { strToU8, unzipSync, zipSync } from 'fflate';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { writerOf } from '#records/chain.ts';
-import {
-  type BackupPreview,
-  makeBackup,
-  noteBackupHandedOut,
-  type ReadBackup,
-  readBackup,
-  takeIn,
-} from '#store/handOver/making.ts';
 import { bookCounts, bookMeta } from '#store/bookMeta.ts';
 import { getFile, hashOf } from '#store/files.ts';
+import type { Looked, Preview } from '#store/handOver/handOver.ts';
+import { lookInto } from '#store/handOver/looking.ts';
+import { makeBackup, noteBackupHandedOut } from '#store/handOver/making.ts';
+import { takeIn } from '#store/handOver/taking.ts';
 import { closeBook, newBook, openBooks } from '#store/opening.ts';
 import { samplePage } from '#store/reading.ts';
 import { bookState, theSession } from '#store/session.ts';
@@ -43,9 +39,9 @@ const derived = () => theSession().db.records.orderBy('key').toArray();
 const blobOf = (bytes: Uint8Array): Blob => new Blob([bytes as Uint8Array<ArrayBuffer>]);
 const bytesOf = async (blob: Blob): Promise<Uint8Array> => new Uint8Array(await blob.arrayBuffer());
 
-const preview = (read: ReadBackup): BackupPreview => {
+const preview = (read: Looked): Preview => {
   expect(read).toMatchObject({ kind: 'preview' });
-  return read as BackupPreview;
+  return read as Preview;
 };
 
 describe('a backup', () => {
@@ -67,10 +63,10 @@ describe('a backup', () => {
     const { blob } = await makeBackup();
     await switchTo(newDevice());
     expect(bookState().kind).toBe('none');
-    const shown = preview(await readBackup(blob));
+    const shown = preview(await lookInto(blob));
     expect(shown).toMatchObject({ bookId, firmName: 'Old Sash & Steel', practice: false, forks: [], sameCount: 0 });
     expect(shown.newCount).toBe(before.journal.length);
-    expect(await takeIn(shown)).toEqual({ kind: 'takenIn', newCount: before.journal.length, sharedNumbers: [] });
+    expect(await takeIn(shown)).toMatchObject({ kind: 'takenIn', newCount: before.journal.length, sharedNumbers: [] });
     expect({ journal: await journal(), derived: await derived() }).toEqual(before);
     expect((await getFile(hashOf(pdf)))?.bytes).toEqual(pdf);
     expect(theSession().writer).not.toBe(writer);
@@ -80,9 +76,9 @@ describe('a backup', () => {
   test('taken in twice changes nothing', async () => {
     const { blob } = await makeBackup();
     const before = await journal();
-    const shown = preview(await readBackup(blob));
+    const shown = preview(await lookInto(blob));
     expect(shown).toMatchObject({ newCount: 0, sameCount: before.length });
-    expect(await takeIn(shown)).toEqual({ kind: 'takenIn', newCount: 0, sharedNumbers: [] });
+    expect(await takeIn(shown)).toMatchObject({ kind: 'takenIn', newCount: 0, sharedNumbers: [] });
     expect(await journal()).toEqual(before);
   });
 
@@ -90,16 +86,16 @@ describe('a backup', () => {
     const { blob } = await makeBackup();
     const office = newDevice();
     await switchTo(office);
-    await takeIn(preview(await readBackup(blob)));
+    await takeIn(preview(await lookInto(blob)));
     await write([sampleOf(day).prepared(entry())]);
     const fromOffice = (await makeBackup()).blob;
     await switchTo(phone);
     await write([sampleOf(day).prepared(entry())]);
     const fromPhone = (await makeBackup()).blob;
-    expect(await takeIn(preview(await readBackup(fromOffice)))).toMatchObject({ kind: 'takenIn', newCount: 1 });
+    expect(await takeIn(preview(await lookInto(fromOffice)))).toMatchObject({ kind: 'takenIn', newCount: 1 });
     const onPhone = { journal: await journal(), derived: await derived() };
     await switchTo(office);
-    expect(await takeIn(preview(await readBackup(fromPhone)))).toMatchObject({ kind: 'takenIn', newCount: 1 });
+    expect(await takeIn(preview(await lookInto(fromPhone)))).toMatchObject({ kind: 'takenIn', newCount: 1 });
     expect({ journal: await journal(), derived: await derived() }).toEqual(onPhone);
     const { samples, total } = await samplePage(theSession().db, 10, null);
     expect(total).toBe(3);
@@ -122,7 +118,7 @@ describe('a backup', () => {
 describe('what does not fit', () => {
   const refusedBy = async (blob: Blob) => {
     const before = await journal();
-    const read = await readBackup(blob);
+    const read = await lookInto(blob);
     expect(await journal()).toEqual(before);
     return read.kind === 'refused' ? read.why : read.kind;
   };
@@ -160,7 +156,7 @@ describe('what does not fit', () => {
     const file = blobOf(zipSync({ 'book.txt': strToU8(changed) }));
     expect(await refusedBy(file)).toBe('damaged');
     await switchTo(newDevice());
-    const shown = preview(await readBackup(file, { salvage: true }));
+    const shown = preview(await lookInto(file, { salvage: true }));
     expect(shown.salvaged).toBe(true);
     expect(shown.newCount).toBeGreaterThan(0);
     expect(shown.newCount).toBeLessThan(8);
@@ -173,14 +169,14 @@ describe('what does not fit', () => {
     // The same profile copied behind our back: same writer, other continuation.
     const copy = newDevice();
     await switchTo(copy);
-    await takeIn(preview(await readBackup(blob)));
+    await takeIn(preview(await lookInto(blob)));
     const { writer } = phoneSession;
     const session = theSession();
     Object.assign(session, { writer, lastSequence: phoneSession.lastSequence });
     await session.db.meta.put({ key: 'writer', value: writer });
     expect(await write([library().pumpAdded(entry())])).toMatchObject({ kind: 'written' });
     const before = await journal();
-    const shown = preview(await readBackup(mine));
+    const shown = preview(await lookInto(mine));
     expect(shown.forks).toHaveLength(1);
     expect(await takeIn(shown)).toEqual({ kind: 'refused', why: 'forks' });
     expect(await journal()).toEqual(before);
@@ -193,7 +189,7 @@ describe('what does not fit', () => {
 
   test('a preview that is no longer true is not taken in', async () => {
     const { blob } = await makeBackup();
-    const shown = preview(await readBackup(blob));
+    const shown = preview(await lookInto(blob));
     await switchTo(newDevice());
     expect(await takeIn(shown)).toEqual({ kind: 'refused', why: 'stale' });
   });

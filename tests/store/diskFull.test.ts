@@ -1,7 +1,10 @@
 /** A full disk at the other ways into the book: a new book, a restore, a take-in, a file with its fact. */
 import { beforeEach, describe, expect, test } from 'vitest';
-import { type BackupPreview, makeBackup, readBackup, takeIn } from '#store/handOver/making.ts';
 import { getFile, hashOf } from '#store/files.ts';
+import type { Preview } from '#store/handOver/handOver.ts';
+import { lookInto } from '#store/handOver/looking.ts';
+import { makeBackup } from '#store/handOver/making.ts';
+import { takeIn } from '#store/handOver/taking.ts';
 import { newBook, openBooks } from '#store/opening.ts';
 import { rebuildSettled } from '#store/rebuild.ts';
 import { bookState, theSession } from '#store/session.ts';
@@ -25,7 +28,7 @@ beforeEach(async () => {
 });
 
 const full = (at: number) => ({ at, forEver: true, error: diskFull, changesOnly: true });
-const preview = async (): Promise<BackupPreview> => (await readBackup(backup)) as BackupPreview;
+const preview = async (): Promise<Preview> => (await lookInto(backup)) as Preview;
 
 describe('a full disk', () => {
   test('a new book is not half made, and can be made when there is space', async () => {
@@ -58,7 +61,7 @@ describe('a full disk', () => {
     await openBooks();
     await takeIn(await preview());
     const before = await theSession().db.journal.toArray();
-    const shown = (await readBackup(more)) as BackupPreview;
+    const shown = (await lookInto(more)) as Preview;
     expect(shown.newCount).toBe(1);
     const { result } = await withFault(full(1), async () => {
       const outcome = await takeIn(shown);
@@ -94,7 +97,7 @@ describe('a connection lost', () => {
     await pickUp(newDevice());
     await openBooks();
     await takeIn(await preview());
-    const shown = (await readBackup(more)) as BackupPreview;
+    const shown = (await lookInto(more)) as Preview;
     for (const at of [1, 2, 3, 4]) {
       const { result } = await withFault({ at, forEver: false, error: lostConnection }, () => takeIn(shown));
       expect(result).toMatchObject({ kind: 'takenIn', newCount: at === 1 ? 1 : 0 });

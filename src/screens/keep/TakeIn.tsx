@@ -5,7 +5,9 @@ import { FileField } from '#parts/FileField.tsx';
 import { Particulars } from '#parts/Lines.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
-import { type BackupPreview, readBackup, takeIn } from '#store/handOver/making.ts';
+import type { Preview } from '#store/handOver/handOver.ts';
+import { lookInto } from '#store/handOver/looking.ts';
+import { takeIn } from '#store/handOver/taking.ts';
 import { previewItems, en as words } from '#words/keep.ts';
 import { backupRefused, failedSentence } from '#words/saving.ts';
 import styles from './keep.module.css';
@@ -17,7 +19,7 @@ const refused = (why: string): readonly FieldError[] => [
 
 export function TakeIn() {
   const [file, setFile] = useState<File | null>(null);
-  const [preview, setPreview] = useState<BackupPreview | null>(null);
+  const [preview, setPreview] = useState<Preview | null>(null);
   const [done, setDone] = useState<readonly string[]>([]);
   const [busy, setBusy] = useState(false);
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
@@ -25,17 +27,18 @@ export function TakeIn() {
   const look = async () => {
     if (file === null) return setErrors([{ field: 'file', text: text.fileMissing }]);
     setBusy(true);
-    const read = await readBackup(file);
+    const read = await lookInto(file);
     setBusy(false);
-    setErrors(read.kind === 'refused' ? refused(read.why) : []);
+    setErrors(read.kind === 'preview' ? [] : refused(read.kind === 'refused' ? read.why : 'sealed'));
     setPreview(read.kind === 'preview' ? read : null);
   };
-  const take = async (shown: BackupPreview) => {
+  const take = async (shown: Preview) => {
     setBusy(true);
     const taken = await takeIn(shown);
     setBusy(false);
     setPreview(null);
     if (taken.kind === 'refused') return setErrors(refused(taken.why));
+    if (taken.kind === 'cancelled') return setErrors(refused('stopped'));
     if (taken.kind === 'failed') return setErrors([{ field: null, text: failedSentence(taken.why) }]);
     const numbers = taken.sharedNumbers.map(({ sampleNumber }) => sampleNumber).join(', ');
     setDone([text.done(taken.newCount), ...(numbers === '' ? [] : [text.shared(numbers)])]);

@@ -12,7 +12,7 @@ import { MainAction } from '#parts/MainAction.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { Page } from '#parts/Page.tsx';
 import { TextField } from '#parts/TextField.tsx';
-import type { BackupPreview } from '#store/handOver/making.ts';
+import type { Preview } from '#store/handOver/handOver.ts';
 import { useBookState } from '#store/hooks.ts';
 import type { BookState } from '#store/session.ts';
 import { previewItems } from '#words/keep.ts';
@@ -38,7 +38,7 @@ export function Start() {
   const [way, setWay] = useState<Way>(() => firstWay(state));
   const [firmName, setFirmName] = useState('');
   const [file, setFile] = useState<File | null>(null);
-  const [preview, setPreview] = useState<BackupPreview | null>(null);
+  const [preview, setPreview] = useState<Preview | null>(null);
   const [busy, setBusy] = useState(false);
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
   if (state.kind === 'open' && !busy) return <AlreadyOpen />;

@@ -1,6 +1,8 @@
 /** The three ways into a book, each ending in an open book, a look into a file, or a sentence that says what to do. */
 import type { FieldError } from '#parts/ErrorSummary.tsx';
-import { type BackupPreview, readBackup, takeIn } from '#store/handOver/making.ts';
+import type { Preview } from '#store/handOver/handOver.ts';
+import { lookInto } from '#store/handOver/looking.ts';
+import { takeIn } from '#store/handOver/taking.ts';
 import { newBook, switchBook } from '#store/opening.ts';
 import { bookState } from '#store/session.ts';
 import { backupRefused, failedSentence } from '#words/saving.ts';
@@ -8,7 +10,7 @@ import { en as words } from '#words/start.ts';
 
 export type Begun =
   | { readonly kind: 'open'; readonly next: string }
-  | { readonly kind: 'preview'; readonly preview: BackupPreview }
+  | { readonly kind: 'preview'; readonly preview: Preview }
   | { readonly kind: 'errors'; readonly errors: readonly FieldError[] };
 
 const errors = (field: string | null, text: string): Begun => ({ kind: 'errors', errors: [{ field, text }] });
@@ -33,17 +35,16 @@ export async function openNew(typed: string): Promise<Begun> {
 
 export async function lookIntoBackup(file: File | null): Promise<Begun> {
   if (file === null) return errors('file', words.fileMissing);
-  const read = await readBackup(file);
-  return read.kind === 'preview'
-    ? { kind: 'preview', preview: read }
-    : errors('file', backupRefused[read.why] ?? backupRefused.damaged ?? '');
+  const read = await lookInto(file);
+  if (read.kind === 'preview') return { kind: 'preview', preview: read };
+  return errors('file', backupRefused[read.kind === 'refused' ? read.why : 'sealed'] ?? backupRefused.damaged ?? '');
 }
 
-export async function restore(preview: BackupPreview): Promise<Begun> {
+export async function restore(preview: Preview): Promise<Begun> {
   const taken = await takeIn(preview);
   if (taken.kind === 'takenIn') return { kind: 'open', next: '/who' };
   if (taken.kind === 'failed') return errors(null, failedSentence(taken.why));
-  return errors('file', backupRefused[taken.why] ?? backupRefused.damaged ?? '');
+  return errors('file', backupRefused[taken.kind === 'refused' ? taken.why : 'stopped'] ?? backupRefused.damaged ?? '');
 }
 
 /** A practice book that is there opens as it was left; else it is written, which takes a moment. */

@@ -3,52 +3,13 @@
 import { readFact } from '#records/canonical.ts';
 import type { JournalEntry } from '#records/chain.ts';
 import { readBookText } from '#records/fileFormat.ts';
-import { compareTakeIn, type Gap, type Have, type HeldEntry, type TakeInComparison } from '#records/merge.ts';
+import { compareTakeIn, type Have, type HeldEntry, type TakeInComparison } from '#records/merge.ts';
 import { sameNumber } from '#records/sampleNumber.ts';
 import type { FileRow, Which } from '../database.ts';
 import { hashOf } from '../files.ts';
 import { openSession, type Session } from '../session.ts';
+import type { Looked, LookOptions, LookRefusal, Preview } from './handOver.ts';
 import { unpack } from './unpacking.ts';
-
-export type BackupRefusal =
-  | 'notABackup'
-  | 'damaged'
-  | 'tooLarge'
-  | 'tooManyEntries'
-  | 'newerFormat'
-  | 'otherBook'
-  | 'practiceIntoReal'
-  | 'realIntoPractice';
-
-export interface BackupPreview {
-  readonly kind: 'preview';
-  readonly bookId: string;
-  readonly firmName: string;
-  readonly practice: boolean;
-  readonly factsCount: number;
-  /** Facts that this device does not hold yet. */
-  readonly newCount: number;
-  /** Facts held here already, byte for byte the same. */
-  readonly sameCount: number;
-  /** Ids that stand on other bytes here: refused, never merged. */
-  readonly forks: readonly string[];
-  /** Sample numbers that would stand on more than one cassette. */
-  readonly sharedNumbers: readonly string[];
-  readonly gaps: readonly Gap[];
-  readonly unreadableCount: number;
-  /** New facts of a newer version: carried; their records are doubtful where they must be understood. */
-  readonly newerCount: number;
-  readonly filesCount: number;
-  /** Papers whose bytes are not what their name says: left out. */
-  readonly filesDamagedCount: number;
-  /** Only part of the file could be read and is shown here. */
-  readonly salvaged: boolean;
-}
-
-export type ReadBackup =
-  | BackupPreview
-  /** `intactCount`: facts that could still be read from a damaged file with `salvage`. */
-  | { readonly kind: 'refused'; readonly why: BackupRefusal; readonly intactCount: number };
 
 /** What a preview stands on, kept apart from what screens see. */
 export interface Contents {
@@ -58,15 +19,15 @@ export interface Contents {
   /** The session it was compared with; null for a restore. */
   readonly against: Session | null;
 }
-const contents = new WeakMap<BackupPreview, Contents>();
-export const contentsOf = (preview: BackupPreview): Contents | undefined => contents.get(preview);
+const contents = new WeakMap<Preview, Contents>();
+export const contentsOf = (preview: Preview): Contents | undefined => contents.get(preview);
 
-const refused = (why: BackupRefusal, intactCount = 0): ReadBackup => ({ kind: 'refused', why, intactCount });
+const refused = (why: LookRefusal, intactCount = 0): Looked => ({ kind: 'refused', why, intactCount });
 const fileName = /^files\/([0-9a-f]{64})\.(pdf|bin)$/;
 
 type Parts =
   | { readonly kind: 'parts'; readonly text: string; readonly files: readonly FileRow[]; readonly damagedCount: number }
-  | { readonly kind: 'refused'; readonly why: BackupRefusal };
+  | { readonly kind: 'refused'; readonly why: LookRefusal };
 
 /** The text alone is taken too: someone may have unpacked it. */
 async function plainText(file: Blob): Promise<Parts> {
@@ -118,13 +79,13 @@ async function haveIn(session: Session): Promise<Have> {
   return { bookId: session.bookId, practice: session.which === 'practice', entries };
 }
 
-const mismatch = (found: TakeInComparison, practice: boolean): BackupRefusal | null => {
+const mismatch = (found: TakeInComparison, practice: boolean): LookRefusal | null => {
   if (found.practiceMismatch) return practice ? 'practiceIntoReal' : 'realIntoPractice';
   return found.otherBook ? 'otherBook' : null;
 };
 
 /** Never throws for what is in the file. `salvage` shows what is left of a damaged one. */
-export async function readBackup(file: Blob, { salvage = false }: { salvage?: boolean } = {}): Promise<ReadBackup> {
+export async function lookInto(file: Blob, { salvage = false }: LookOptions = {}): Promise<Looked> {
   const parts = await partsOf(file, salvage);
   if (parts.kind === 'refused') return refused(parts.why);
   const read = readBookText(parts.text);
@@ -143,8 +104,17 @@ export async function readBackup(file: Blob, { salvage = false }: { salvage?: bo
   const why = mismatch(found, practice);
   if (why !== null) return refused(why);
   if (found.brokenChain.length > 0 && found.forks.length === 0 && !salvage) return refused('damaged', found.new.length);
-  const preview: BackupPreview = {
+  const preview: Preview = {
     kind: 'preview',
+    fileName: file instanceof File ? file.name : '',
+    from: null,
+    part: 'everything',
+    newByKind: {},
+    newBetween: null,
+    bothChanged: [],
+    voidAgainstResult: [],
+    brokenCount: found.brokenChain.length,
+    filesMissingCount: 0,
     bookId,
     firmName: firmNameIn(entries, bookId),
     practice,

@@ -1,6 +1,5 @@
 /**
- * The whole book in one file that can be read without this app. Screens find the way back here too: looking into a file is in
- * backupReading.ts, taking it in is in takingIn.ts.
+ * The whole book in one file that can be read without this app. Looking into a file is in looking.ts, taking it in is in taking.ts.
  */
 import { wallTimeOf } from '#core/calendar.ts';
 import { readFact } from '#records/canonical.ts';
@@ -11,9 +10,6 @@ import { deviceZone, now, nowMs } from '../device.ts';
 import { theSession } from '../session.ts';
 import { type Packed, pack } from './packing.ts';
 import { backupReadme } from './readme.ts';
-
-export { type BackupPreview, type BackupRefusal, type ReadBackup, readBackup } from './looking.ts';
-export { type TakenIn, takeIn } from './taking.ts';
 
 export interface Backup {
   readonly blob: Blob;

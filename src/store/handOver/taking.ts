@@ -11,22 +11,37 @@ import { setDerivedComplete } from '../marks.ts';
 import { settleOpening } from '../opening.ts';
 import { rebuildSettled, rebuildSoon } from '../rebuild.ts';
 import { reopen } from '../reopening.ts';
-import { openSession, type Session } from '../session.ts';
+import { openSession, type Session, theSession } from '../session.ts';
 import { type FailedWhy, giveUpDerived } from '../write.ts';
 import { prefixesOfOthers } from '../writer.ts';
-import { type BackupPreview, type Contents, contentsOf } from './looking.ts';
+import type { Preview, Progress } from './handOver.ts';
+import { type Contents, contentsOf } from './looking.ts';
 import { restoreInto } from './restoring.ts';
 
 export type TakenIn =
   | {
       readonly kind: 'takenIn';
+      /** Facts added by this call. */
       readonly newCount: number;
+      /** Papers and pictures added by this call. */
+      readonly filesCount: number;
       /** Labels that now stand on more than one sample. */
       readonly sharedNumbers: readonly SameNumber[];
+      readonly bothChangedCount: number;
     }
-  /** The book was closed or switched since the preview: look into the file again. */
-  | { readonly kind: 'refused'; readonly why: 'stale' | 'forks' }
+  /** Stopped by a person: what was taken stays, under the mark; the same file goes on where it stood. */
+  | { readonly kind: 'cancelled'; readonly doneCount: number; readonly totalCount: number }
+  /**
+   * `stale`: the book was closed or switched since the preview: look into the file again. `begun`: another file is half taken in, or
+   * another window is taking this one in: choose that file again, or leave it at that.
+   */
+  | { readonly kind: 'refused'; readonly why: 'stale' | 'forks' | 'begun' }
   | { readonly kind: 'failed'; readonly why: FailedWhy };
+
+export interface TakeInOptions {
+  readonly onProgress?: (progress: Progress) => void;
+  readonly signal?: AbortSignal;
+}
 
 /** Beyond this many records the derived rows are rebuilt after the transaction instead of inside it. */
 const refoldAtOnce = 300;
@@ -97,7 +112,13 @@ async function takenInto(session: Session, { entries, files }: Contents): Promis
   if (newCount === null) return { kind: 'failed', why: 'evicted' };
   if ((await session.db.meta.get('derived')) === undefined) rebuildSoon(session);
   await rebuildSettled();
-  return { kind: 'takenIn', newCount, sharedNumbers: await sharedNumbers(session.db) };
+  return {
+    kind: 'takenIn',
+    newCount,
+    filesCount: files.length,
+    sharedNumbers: await sharedNumbers(session.db),
+    bothChangedCount: 0,
+  };
 }
 
 async function restored({ which, entries, files }: Contents, bookId: string): Promise<TakenIn> {
@@ -107,11 +128,17 @@ async function restored({ which, entries, files }: Contents, bookId: string): Pr
     return { kind: 'failed', why: session };
   }
   await rebuildSettled();
-  return { kind: 'takenIn', newCount: entries.length, sharedNumbers: await sharedNumbers(session.db) };
+  return {
+    kind: 'takenIn',
+    newCount: entries.length,
+    filesCount: files.length,
+    sharedNumbers: await sharedNumbers(session.db),
+    bothChangedCount: 0,
+  };
 }
 
 /** Never throws for what a device can do to us. */
-export async function takeIn(preview: BackupPreview): Promise<TakenIn> {
+export async function takeIn(preview: Preview, _options: TakeInOptions = {}): Promise<TakenIn> {
   const found = contentsOf(preview);
   if (found === undefined || found.against !== openSession()) return { kind: 'refused', why: 'stale' };
   if (preview.forks.length > 0) return { kind: 'refused', why: 'forks' };
@@ -123,4 +150,9 @@ export async function takeIn(preview: BackupPreview): Promise<TakenIn> {
     if (openSession() === null) await settleOpening(found.which);
     return { kind: 'failed', why };
   }
+}
+
+/** A person leaves a half-taken file at what was taken: the mark goes, and what is missing is missing. */
+export async function leaveTakeIn(): Promise<void> {
+  await theSession().db.meta.delete('takeIn');
 }

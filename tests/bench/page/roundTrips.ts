@@ -1,7 +1,9 @@
 /** Written, backed up, wiped, restored, again and again: each time the book comes back as it was, byte for byte, with a new writer. */
 import Dexie from 'dexie';
-import { makeBackup, readBackup, takeIn } from '#store/handOver/making.ts';
 import { databaseNames } from '#store/database.ts';
+import { lookInto } from '#store/handOver/looking.ts';
+import { makeBackup } from '#store/handOver/making.ts';
+import { takeIn } from '#store/handOver/taking.ts';
 import { closeBook, openBooks } from '#store/opening.ts';
 import { bookState, theSession } from '#store/session.ts';
 import { write } from '#store/write.ts';
@@ -53,8 +55,8 @@ export async function roundTrips(count: number, seed: number): Promise<number> {
     const { writer } = theSession();
     const { blob } = await makeBackup();
     await wipe(pick(['forgotten', 'evicted'] as const));
-    const read = await readBackup(new File([blob], 'backup.zip'));
-    if (read.kind !== 'preview') throw new Error(`round ${done}: the backup is refused, ${read.why}`);
+    const read = await lookInto(new File([blob], 'backup.zip'));
+    if (read.kind !== 'preview') throw new Error(`round ${done}: the backup is refused, ${JSON.stringify(read)}`);
     const taken = await takeIn(read);
     if (taken.kind !== 'takenIn') throw new Error(`round ${done}: not taken in, ${taken.kind}`);
     const after = await held();
