@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { DateField } from '../DateField.tsx';
 import { FloatField } from '../FloatField.tsx';
+import { PassphraseField } from '../PassphraseField.tsx';
 import { QuantityField } from '../QuantityField.tsx';
 import { TextField } from '../TextField.tsx';
 import { TimeField } from '../TimeField.tsx';
@@ -26,6 +27,15 @@ function TwoTyped() {
 const today = '2026-11-25';
 
 export const examples: readonly Example[] = [
+  {
+    part: 'PassphraseField',
+    name: 'default',
+    render: () => (
+      <Typed>
+        {(value, set) => <PassphraseField name="pass" label="Passphrase" value={value} onChange={set} use="current" />}
+      </Typed>
+    ),
+  },
   {
     part: 'TextField',
     name: 'default',

@@ -5,6 +5,7 @@ import { ErrorSummary } from '../ErrorSummary.tsx';
 import { Line, Lines, Particulars } from '../Lines.tsx';
 import { MainAction } from '../MainAction.tsx';
 import { Notice } from '../Notice.tsx';
+import { ProgressLine } from '../ProgressLine.tsx';
 import { QuietAction } from '../QuietAction.tsx';
 import { Saved } from '../Saved.tsx';
 import { StandingMark } from '../StandingMark.tsx';
@@ -84,6 +85,11 @@ export const examples: readonly Example[] = [
     render: () => (
       <Notice kind="alert">The flow changed by 12 %. No average is made of it until someone decides why.</Notice>
     ),
+  },
+  {
+    part: 'ProgressLine',
+    name: 'half way',
+    render: () => <ProgressLine text="The file is being made" done={50} total={100} />,
   },
   { part: 'Saved', name: 'saved', render: () => <Saved state="saved" at="07:12" /> },
   { part: 'Saved', name: 'not saved', render: () => <Saved state="notSaved" /> },
