@@ -43,7 +43,8 @@ export interface RecordBase {
   readonly photos?: readonly Photo[];
 }
 
-export interface Photo extends Pick<FactBody<'photoTaken.v1'>, 'of' | 'hash' | 'widthPx' | 'heightPx' | 'bytesCount'> {
+export interface Photo
+  extends Pick<FactBody<'photoTaken.v1'>, 'photoId' | 'of' | 'hash' | 'widthPx' | 'heightPx' | 'bytesCount'> {
   readonly factId: string;
   readonly at: string;
   readonly by: string | null;
@@ -77,6 +78,8 @@ export interface ShiftRecord extends RecordBase {
 export interface FlowCheckRecord extends RecordBase, FactBody<'flowChecked.v1'> {
   readonly happened: Happened;
   readonly by: string | null;
+  /** The fact that a correction of the check replaces. */
+  readonly checkedFactId?: string;
 }
 
 /** A moment on the record: when, how known, and the fact that says so. */
@@ -116,7 +119,9 @@ export interface SampleRecord extends RecordBase {
   readonly follows: string | null;
   readonly openedWhere: string | null;
   readonly preparedAt: string;
-  readonly fitting: (FactBody<'fittingChecked.v1'> & { readonly at: string }) | null;
+  /** The fact that began it: what a correction of its number, pump or tasks replaces. */
+  readonly preparedFactId?: string;
+  readonly fitting: (FactBody<'fittingChecked.v1'> & { readonly at: string; readonly factId?: string }) | null;
   readonly putOn: Moment | null;
   readonly stopped: (Moment & { readonly pumpMin: number | null }) | null;
   readonly intervals: readonly Interval[];
@@ -124,7 +129,8 @@ export interface SampleRecord extends RecordBase {
   readonly leadAreaAway: readonly { readonly fromAt: string; readonly toAt: string | null; readonly reason: string }[];
   readonly faults: readonly (FactBody<'pumpFaulted.v1'> & Moment)[];
   readonly mishaps: readonly (FactBody<'mishapNoted.v1'> & Moment)[];
-  readonly sealed: (FactBody<'cassetteSealed.v1'> & Moment) | null;
+  /** `lockedFactId`: the fact that says where it was locked in, which may be a later one. */
+  readonly sealed: (FactBody<'cassetteSealed.v1'> & Moment & { readonly lockedFactId?: string }) | null;
   readonly flowDecision: {
     readonly use: 'average' | 'lower';
     readonly why: string | null;

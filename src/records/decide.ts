@@ -11,7 +11,7 @@ import { correctionDecided, settlementDecided } from './decide/correction.ts';
 import { dayCases } from './decide/day.ts';
 import { checkedEntry, refuseFuture, refuseSocialSecurityNumber } from './decide/entry.ts';
 import type { DecideContext, Fresh, Needs } from './decide/fresh.ts';
-import { keepingCases } from './decide/keeping.ts';
+import { keepingCases, refuseWhileTakingIn, relaxes, voidReviewDecided } from './decide/keeping.ts';
 import { onWorker, refuseClockSetBack, refuseTwice } from './decide/onWorker.ts';
 import type { Caution, Refusal } from './decide/refusal.ts';
 import { nameSuperseding, registerCases } from './decide/registers.ts';
@@ -52,6 +52,7 @@ export function needs(wanted: readonly NewFact[]): Needs {
     runningSamples: wanted.some(startsRunning),
     sampleNumbers: wanted.flatMap(numberIn),
     boxesOfSamples: wanted.flatMap((fact) => (fact.kind === 'boxPacked.v1' ? fact.body.sampleIds : [])),
+    takingIn: wanted.some(relaxes),
     facts: wanted.flatMap(({ kind, body }) => (kind === 'valueCorrected.v1' ? [String(body.replaces)] : [])),
   };
 }
@@ -65,7 +66,7 @@ const onWorkerCases = {
   'pumpFaulted.v1': onWorker,
 };
 
-type OtherKind = Exclude<FactKind, 'valueCorrected.v1' | 'correctionSettled.v1' | 'nameChanged.v1'>;
+type OtherKind = Exclude<FactKind, 'valueCorrected.v1' | 'correctionSettled.v1' | 'nameChanged.v1' | 'voidReviewed.v1'>;
 const cases: { readonly [K in OtherKind]: (ask: Ask<K>) => void } = {
   ...registerCases,
   ...dayCases,
@@ -81,6 +82,7 @@ function decided(ask: Ask): NewFact {
   const { fact } = ask;
   if (fact.kind === 'valueCorrected.v1') return correctionDecided(ask as Ask<'valueCorrected.v1'>);
   if (fact.kind === 'correctionSettled.v1') return settlementDecided(ask as Ask<'correctionSettled.v1'>);
+  if (fact.kind === 'voidReviewed.v1') return voidReviewDecided(ask as Ask<'voidReviewed.v1'>);
   if (fact.kind === 'nameChanged.v1') return nameSuperseding(ask);
   (cases[fact.kind] as (ask: Ask) => void)(ask);
   return fact;
@@ -98,6 +100,7 @@ function decideOne(fact: NewFact, index: number, view: View, context: DecideCont
   refuseFuture(ask(entry));
   refuseSocialSecurityNumber(ask(entry));
   refuseClockSetBack(ask(entry));
+  refuseWhileTakingIn(ask(entry));
   const result = decided(ask(entry));
   afterwards(ask(result));
   return result;

@@ -4,5 +4,5 @@ import { type FoldInput, firstOf } from './foldCase.ts';
 
 export function foldFlowCheck({ base, facts }: FoldInput): FlowCheckRecord | null {
   const checked = firstOf(facts, 'flowChecked.v1');
-  return checked && { ...checked.body, ...base, happened: checked.happened, by: checked.by };
+  return checked && { ...checked.body, ...base, happened: checked.happened, by: checked.by, checkedFactId: checked.id };
 }

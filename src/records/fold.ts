@@ -61,8 +61,8 @@ function foldKind(kind: RecordKind, input: FoldInput): AnyRecord | null {
 /** In the order taken; between two of one moment the id, so that the order of arrival shows nowhere. */
 function photosIn(facts: readonly Fact[]): readonly Photo[] {
   const taken = ofKind(facts, 'photoTaken.v1').map(({ id, by, happened, body }) => {
-    const { of, hash, widthPx, heightPx, bytesCount } = body;
-    return { of, hash, widthPx, heightPx, bytesCount, factId: id, at: happened.at, by };
+    const { photoId, of, hash, widthPx, heightPx, bytesCount } = body;
+    return { photoId, of, hash, widthPx, heightPx, bytesCount, factId: id, at: happened.at, by };
   });
   const place = ({ at, factId }: Photo): string => `${at} ${factId}`;
   return taken.sort((a, b) => (place(a) < place(b) ? -1 : 1));

@@ -28,7 +28,7 @@ function sealedOf(seals: readonly Sealed[]): SampleRecord['sealed'] {
   if (!first) return null;
   const locked = seals.find(({ body }) => body.lockedIn !== null) ?? first;
   const labelled = seals.some(({ body }) => body.labelled);
-  return { ...first.body, ...locked.body, labelled, ...momentOf(first) };
+  return { ...first.body, ...locked.body, labelled, ...momentOf(first), lockedFactId: locked.id };
 }
 
 /** Stretches away from the lead area, whatever the pump did meanwhile. */
@@ -62,6 +62,7 @@ type Origin = Pick<
   | 'follows'
   | 'openedWhere'
   | 'preparedAt'
+  | 'preparedFactId'
 >;
 
 const placeOf = (shiftId: string) => ({ shiftId, siteId: shiftId.slice(0, 12), workOn: shiftId.slice(13) });
@@ -84,6 +85,7 @@ function originOf(facts: readonly Fact[]): Origin | null {
       follows,
       openedWhere: null,
       preparedAt: prepared.happened.at,
+      preparedFactId: prepared.id,
     };
   }
   const blank = firstOf(facts, 'blankOpened.v1');
@@ -105,6 +107,7 @@ function originOf(facts: readonly Fact[]): Origin | null {
     lotId,
     openedWhere,
     preparedAt: blank.happened.at,
+    preparedFactId: blank.id,
   };
 }
 
@@ -133,7 +136,7 @@ export function foldSample({ base, facts, settlements }: FoldInput): SampleRecor
   return {
     ...withConflicts(base, [decided.conflict, fittings.conflict, ...conflicts]),
     ...origin,
-    fitting: fitting ? { ...fitting.body, at: fitting.happened.at } : null,
+    fitting: fitting ? { ...fitting.body, at: fitting.happened.at, factId: fitting.id } : null,
     putOn: line.putOn && momentOf(line.putOn),
     stopped: line.stopped && { ...momentOf(line.stopped), pumpMin: line.stopped.body.pumpMin },
     intervals: line.intervals,

@@ -51,9 +51,17 @@ async function linkedAny(lookup: Lookup, links: readonly string[]): Promise<read
   return rows;
 }
 
+/** Two rows beside the book, in one request, and only where something may be relaxed: no tap of a running day asks for them. */
+async function besideFor(session: Session, need: Needs): Promise<Pick<Fresh, 'takingIn' | 'missing'>> {
+  if (!need.takingIn) return {};
+  const [takeIn, missing] = await session.db.meta.bulkGet(['takeIn', 'missing']);
+  return { takingIn: takeIn !== undefined, missing: (missing?.value as Fresh['missing']) ?? [] };
+}
+
 /** `about`: the facts of the records touched, already read; these records are folded from them, never taken from a derived row. */
 export async function freshFor(session: Session, need: Needs, about: FactsByKey, lookup: Lookup): Promise<Fresh> {
   return {
+    ...(await besideFor(session, need)),
     records: await recordsFor(need, about, lookup),
     facts: await textsFor(session, need, about),
     running: samplesOf(await linkedAny(lookup, need.runningSamples ? ['running'] : [])),

@@ -61,6 +61,12 @@ export const refusals: Readonly<Record<RefusalKey, (p: Params) => string>> = {
   sameValue: () => 'The new value is the old one. Nothing needed to be corrected.',
   conflictOpen: () => 'Two corrections contradict each other here. Settle them first.',
   noConflict: () => 'There is nothing left to settle here.',
+  takingIn: () =>
+    'A file of another device is only half taken in. Take in the rest of it first: it may hold what speaks against this.',
+  voidNotOpen: () => 'There is no void here with a result that is still to be judged. Load the page again.',
+  sheetNotIssued: () => 'No sheet was issued for this box, so there is none that differs.',
+  sheetNotLast: () => 'A newer sheet was issued for this box meanwhile. Look at that one, then decide again.',
+  notMissing: () => 'These entries are not missing here, or not any more. Load the page again.',
 };
 
 export const cautions: Readonly<Record<CautionKey, (p: Params) => string>> = {

@@ -50,6 +50,8 @@ function sampleChange(fact: NewFact, index: number, sample: SampleRecord): Chang
       return { sealed: { ...fact.body, ...moment } };
     case 'sampleVoided.v1':
       return { voided: { why: fact.why, factId } };
+    case 'voidReviewed.v1':
+      return { voided: fact.body.stands ? sample.voided : null, voidAgainstResult: false };
     case 'resultReceived.v1':
       return { results: [...sample.results, { ...fact.body, factId }] };
     case 'valueCorrected.v1':

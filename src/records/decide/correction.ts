@@ -129,6 +129,7 @@ export function correctionDecided(ask: Correcting): NewFact {
 
 /** A settlement chooses among the candidates of an open conflict, or the value from before it, and names all it chose over. */
 export function settlementDecided(ask: Ask<'correctionSettled.v1'>): NewFact {
+  needsWhy(ask as Ask);
   const { replaces, path, chosen } = ask.fact.body;
   const conflict = recordsOf(ask as Ask)
     .flatMap(({ conflicts }) => conflicts)

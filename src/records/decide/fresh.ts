@@ -1,5 +1,5 @@
 /** What decide is given of the book: rows read inside the transaction, and the clock. */
-import type { AnyRecord, BoxRecord, FlowCheckRecord, SampleRecord } from '../book.ts';
+import type { AnyRecord, BoxRecord, FlowCheckRecord, MissingEntries, SampleRecord } from '../book.ts';
 
 /** What the store must read inside the transaction. */
 export interface Needs {
@@ -11,6 +11,8 @@ export interface Needs {
   readonly sampleNumbers: readonly string[];
   /** Boxes that hold one of these samples. */
   readonly boxesOfSamples: readonly string[];
+  /** Whether a file is half taken in, and what is missing: asked where something may be relaxed. */
+  readonly takingIn: boolean;
   /** Texts of these facts, for corrections. */
   readonly facts: readonly string[];
 }
@@ -24,6 +26,10 @@ export interface Fresh {
   readonly facts: ReadonlyMap<string, string>;
   /** Flow checks of the pumps put on, where they are at hand: only a caution hangs on them. */
   readonly flowChecks?: readonly FlowCheckRecord[];
+  /** A file is half taken in. Told where `Needs.takingIn` asks. */
+  readonly takingIn?: boolean;
+  /** Entries of other writers that are known to be missing, accepted or not. Told where `Needs.takingIn` asks. */
+  readonly missing?: readonly MissingEntries[];
 }
 
 export interface DecideContext {

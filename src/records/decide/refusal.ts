@@ -47,6 +47,11 @@ export const refusalKeys = [
   'sameValue',
   'conflictOpen',
   'noConflict',
+  'takingIn',
+  'voidNotOpen',
+  'sheetNotIssued',
+  'sheetNotLast',
+  'notMissing',
 ] as const;
 export type RefusalKey = (typeof refusalKeys)[number];
 
