@@ -227,6 +227,7 @@ describe('all or nothing', () => {
       runningSamples: true,
       sampleNumbers: ['120027'],
       boxesOfSamples: [],
+      takingIn: false,
       facts: [],
     });
     expect(needs([look('13:00')])).toMatchObject({ runningSamples: false, sampleNumbers: [] });

@@ -241,9 +241,7 @@ describe('corrections', () => {
       wanted(
         'correctionSettled.v1',
         { replaces: res, path: '/mass/massUg', chosen } as FactBody<'correctionSettled.v1'>,
-        {
-          about: [key],
-        },
+        { about: [key], why: 'looked at the report' },
       );
     expect(saidOf(decide([settle(`${phone}.00000099`)], fresh, evening))).toEqual(['noConflict 0/body/chosen']);
     addDecided(inOffice, settle(`${office}.00000001`), all);

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
-import { readBookText, writeBookText } from '#records/fileFormat.ts';
+import { readBookText } from '#records/bookReading.ts';
+import { writeBookText } from '#records/fileFormat.ts';
 import { ids, journal, look, office, prepared, putOn, stopped } from './facts.ts';
 
 const about = { bookId: ids.book, practice: false, writtenBy: '0.1.0' };

@@ -63,8 +63,11 @@ describe("a worker's day", () => {
     const settle = wanted(
       'correctionSettled.v1',
       { replaces: facts[0]?.id, path: '/regular', chosen: facts[1]?.id } as FactBody<'correctionSettled.v1'>,
-      { about: [key] },
+      { about: [key], why: 'asked the crew' },
     );
+    expect(decide([{ ...settle, why: ' ' }], freshOf(facts), { now: at('23:00'), lastSeenAt: null })).toMatchObject({
+      refusals: [{ key: 'whyNeeded' }],
+    });
     const decision = decide([settle], freshOf(facts), { now: at('23:00'), lastSeenAt: null });
     expect(decision.kind).toBe('facts');
     const settled = journal([regular('no'), ...(decision.kind === 'facts' ? decision.facts : [])], phone);
