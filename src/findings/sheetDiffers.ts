@@ -31,7 +31,8 @@ function differences(onSheet: unknown, onRecord: unknown, path: string, found: S
   if (onSheet !== onRecord) found.push({ path, onSheet, onRecord });
 }
 
-function lastIssue(box: BoxRecord): BoxRecord['issues'][number] | undefined {
+/** The sheet that is out: the highest revision, the later of two alike. */
+export function lastIssue(box: BoxRecord): BoxRecord['issues'][number] | undefined {
   return box.issues.reduce<BoxRecord['issues'][number] | undefined>(
     (last, issue) => (last === undefined || Number(issue.revision) >= Number(last.revision) ? issue : last),
     undefined,

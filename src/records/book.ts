@@ -16,6 +16,8 @@ export interface Conflict {
   readonly standing: string;
   /** `first`: no direction is known for this value, so what was there first stands. */
   readonly judges?: 'careful' | 'first';
+  /** The value that judges meanwhile; it may be no candidate's. */
+  readonly standingValue?: unknown;
 }
 
 /** A struck value: shown with its reason wherever the record is shown. */

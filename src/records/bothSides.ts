@@ -74,7 +74,7 @@ function changed(
   here: readonly StoredFact[],
   there: readonly StoredFact[],
 ): BothChanged {
-  const { factId, path, candidates, standing } = conflict;
+  const { factId, path, candidates } = conflict;
   const own = new Set(here.map(({ id }) => id));
   const source = [...here, ...there].find(({ id }) => id === factId);
   const { kind, places } = source ? placesOf(source.text) : { kind: 'unknown', places: null };
@@ -89,7 +89,7 @@ function changed(
     first,
     here: values(true),
     there: values(false),
-    judges: candidates.find(({ correctionId }) => correctionId === standing)?.value ?? first,
+    judges: conflict.standingValue ?? null,
   };
 }
 

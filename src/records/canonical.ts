@@ -62,15 +62,11 @@ const isTooLong = (text: string): boolean =>
   text.length > factLimits.bytesCount ||
   (text.length * 3 > factLimits.bytesCount && new TextEncoder().encode(text).length > factLimits.bytesCount);
 
-function parsed(text: string): { readonly value: unknown } | { readonly fault: UnreadableReason } {
-  if (isTooLong(text)) return { fault: 'tooLong' };
-  if (/[\r\n]/.test(text)) return { fault: 'notOneLine' };
-  if (/\p{Surrogate}/u.test(text)) return { fault: 'badCharacters' };
-  try {
-    return { value: JSON.parse(text) };
-  } catch {
-    return { fault: 'notJson' };
-  }
+/** What no line may be, whatever stands in it. */
+function textFault(text: string): UnreadableReason | null {
+  if (isTooLong(text)) return 'tooLong';
+  if (/[\r\n]/.test(text)) return 'notOneLine';
+  return /\p{Surrogate}/u.test(text) ? 'badCharacters' : null;
 }
 
 const isKnownKind = (kind: string): kind is FactKind => Object.hasOwn(factBodies, kind);
@@ -80,11 +76,27 @@ const isKnownKind = (kind: string): kind is FactKind => Object.hasOwn(factBodies
  * kind with a body that does not fit is carried like an unknown one that must be understood: its records become doubtful.
  */
 export function readFact(text: string): ReadFact {
-  const read = parsed(text);
-  if ('fault' in read) return { kind: 'refused', reason: read.fault };
-  const fault = treeFault(read.value, 1);
+  const fault = textFault(text);
   if (fault !== null) return { kind: 'refused', reason: fault };
-  const checked = envelope.safeParse(read.value);
+  let value: unknown;
+  try {
+    value = JSON.parse(text);
+  } catch {
+    return { kind: 'refused', reason: 'notJson' };
+  }
+  return readValue(value);
+}
+
+/** The same for whoever has parsed the text already: a large file is parsed once. */
+export function readParsed(text: string, value: unknown): ReadFact {
+  const fault = textFault(text);
+  return fault === null ? readValue(value) : { kind: 'refused', reason: fault };
+}
+
+function readValue(value: unknown): ReadFact {
+  const fault = treeFault(value, 1);
+  if (fault !== null) return { kind: 'refused', reason: fault };
+  const checked = envelope.safeParse(value);
   if (!checked.success) return { kind: 'refused', reason: 'notAFact' };
   const { data } = checked;
   if (!isKnownKind(data.kind)) return { kind: 'unknown', envelope: data, mustUnderstand: data.mustUnderstand === true };

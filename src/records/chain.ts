@@ -21,7 +21,10 @@ const hex = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
 export const factHash = (text: string): string => hex(text);
 
 /** The link after `previousLink` (hex, or empty before the first fact). Computed synchronously: it runs inside a transaction. */
-export const link = (previousLink: string, text: string): string => hex(previousLink + factHash(text));
+export const link = (previousLink: string, text: string): string => linkOver(previousLink, factHash(text));
+
+/** The same over a text that was hashed already. */
+export const linkOver = (previousLink: string, hashOfText: string): string => hex(previousLink + hashOfText);
 
 export const writerOf = (factId: string): string => factId.slice(0, 12);
 export const sequenceOf = (factId: string): number => Number(factId.slice(13));

@@ -35,12 +35,10 @@ function standingOf(target: Fact, path: string, original: unknown, nodes: readon
     return { value: last.value, id: last.fact.id, conflict: null };
   const careful = mostCareful(carefulOf(target.kind, path), heads, ({ value }) => value);
   const id = careful?.fact.id ?? target.id;
-  const candidates = heads.map(({ fact, value }) => ({ correctionId: fact.id, value, by: fact.by }));
-  return {
-    value: careful ? careful.value : original,
-    id,
-    conflict: { factId: target.id, path, candidates, standing: id, judges: careful ? 'careful' : 'first' },
-  };
+  const value = careful ? careful.value : original;
+  const candidates = heads.map((head) => ({ correctionId: head.fact.id, value: head.value, by: head.fact.by }));
+  const judges = careful ? 'careful' : 'first';
+  return { value, id, conflict: { factId: target.id, path, candidates, standing: id, judges, standingValue: value } };
 }
 
 const strikeOf = (node: Node, original: unknown): Strike => {

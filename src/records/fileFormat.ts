@@ -5,8 +5,8 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { z } from 'zod';
-import { type JournalEntry, link, noLink, sequenceOf, writerOf } from './chain.ts';
-import { factId, instant } from './common.ts';
+import { type JournalEntry, writerOf } from './chain.ts';
+import { instant } from './common.ts';
 
 export const formatVersion = 1;
 
@@ -47,26 +47,7 @@ export const bookHeader = z.looseObject({
 });
 export type BookHeader = z.infer<typeof bookHeader>;
 
-const endMark = z.looseObject({ end: z.literal('fullshift-book'), factsCount: z.number(), hash: z.string() });
-
-export type BookTextFault =
-  /** No book of ours. */
-  | { readonly why: 'foreign' }
-  /** Written by a newer version in a format that this one does not know. */
-  | { readonly why: 'newerFormat'; readonly formatVersion: number }
-  | { readonly why: 'cut' }
-  /** Line counted from 1; its link does not follow from what it says. */
-  | { readonly why: 'damaged'; readonly line: number };
-
-export type ReadBookText =
-  | { readonly kind: 'read'; readonly header: BookHeader; readonly entries: readonly JournalEntry[] }
-  /** `intact`: the facts that could be read and verified before the fault, so that nothing is lost that is still there. */
-  | {
-      readonly kind: 'refused';
-      readonly fault: BookTextFault;
-      readonly header: BookHeader | null;
-      readonly intact: readonly JournalEntry[];
-    };
+export const endMark = z.looseObject({ end: z.literal('fullshift-book'), factsCount: z.number(), hash: z.string() });
 
 /** The last fact and link of each writer. */
 export function headsOf(
@@ -107,73 +88,4 @@ export function writeBookText(about: BookAbout, entries: readonly JournalEntry[]
   const sorted = [...entries].sort((a, b) => (a.id < b.id ? -1 : 1));
   const before = `${headerLine(about, headsOf(sorted))}${sorted.map(factLine).join('')}`;
   return `${before}${endLine(sorted.length, bytesToHex(sha256(utf8ToBytes(before))))}`;
-}
-
-const json = (line: string): unknown => {
-  try {
-    return JSON.parse(line);
-  } catch {
-    return null;
-  }
-};
-
-function readHeader(line: string): { readonly header: BookHeader } | { readonly fault: BookTextFault } {
-  const value = json(line) as { format?: unknown; formatVersion?: unknown } | null;
-  if (value === null || typeof value !== 'object' || value.format !== 'fullshift-book')
-    return { fault: { why: 'foreign' } };
-  const version = value.formatVersion;
-  if (typeof version === 'number' && version > formatVersion)
-    return { fault: { why: 'newerFormat', formatVersion: version } };
-  const header = bookHeader.safeParse(value);
-  return header.success ? { header: header.data } : { fault: { why: 'damaged', line: 1 } };
-}
-
-/** One fact line, verified against the one before it where that is the same writer's previous fact. */
-function readLine(line: string, last: JournalEntry | null): JournalEntry | null {
-  const text = line.slice(65);
-  const id = (json(text) as { id?: unknown } | null)?.id;
-  if (!/^[0-9a-f]{64} /.test(line) || typeof id !== 'string' || !factId.safeParse(id).success) return null;
-  if (last !== null && id <= last.id) return null;
-  const entry = { id, text, link: line.slice(0, 64) };
-  const follows = last !== null && writerOf(last.id) === writerOf(id) && sequenceOf(id) === sequenceOf(last.id) + 1;
-  const previous = follows ? last.link : sequenceOf(id) === 1 ? noLink : null;
-  return previous !== null && entry.link !== link(previous, text) ? null : entry;
-}
-
-interface Lines {
-  readonly facts: readonly string[];
-  readonly end: z.infer<typeof endMark> | null;
-}
-
-/** Lines between header and end mark. Without a line feed after the mark the file was cut. */
-function linesOf(text: string): Lines {
-  const lines = text.split('\n');
-  const end = lines.at(-1) === '' ? endMark.safeParse(json(lines.at(-2) ?? '')) : null;
-  return end?.success ? { facts: lines.slice(1, -2), end: end.data } : { facts: lines.slice(1), end: null };
-}
-
-function endFault(text: string, end: Lines['end'], readCount: number): BookTextFault | null {
-  if (end === null || end.factsCount !== readCount) return { why: 'cut' };
-  const before = text.slice(0, text.lastIndexOf('\n', text.length - 2) + 1);
-  // Every link follows, so what differs is the header, or a fact whose predecessor is not in the file.
-  return bytesToHex(sha256(utf8ToBytes(before))) === end.hash ? null : { why: 'damaged', line: 1 };
-}
-
-/** Reads a book's text. Never throws for what is in it. Whether it is the right book is told by `compareTakeIn`. */
-export function readBookText(text: string): ReadBookText {
-  const head = readHeader(text.split('\n', 1)[0] ?? '');
-  if ('fault' in head) return { kind: 'refused', fault: head.fault, header: null, intact: [] };
-  const { header } = head;
-  const intact: JournalEntry[] = [];
-  const { facts, end } = linesOf(text);
-  for (const [index, line] of facts.entries()) {
-    const entry = readLine(line, intact.at(-1) ?? null);
-    if (entry === null) {
-      const cut = end === null && index === facts.length - 1;
-      return { kind: 'refused', fault: cut ? { why: 'cut' } : { why: 'damaged', line: index + 2 }, header, intact };
-    }
-    intact.push(entry);
-  }
-  const fault = endFault(text, end, intact.length);
-  return fault === null ? { kind: 'read', header, entries: intact } : { kind: 'refused', fault, header, intact };
 }

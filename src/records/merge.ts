@@ -3,13 +3,13 @@
  * other bytes is a fork: refused aloud, never merged.
  */
 
-import { type ReadFact, readFact, type UnreadableReason } from './canonical.ts';
-import { factIdOf, type JournalEntry, link, noLink, sequenceOf, writerOf } from './chain.ts';
+import type { UnreadableReason } from './canonical.ts';
+import { type JournalEntry, sequenceOf, writerOf } from './chain.ts';
+import { type HeldEntry, sifter } from './sifting.ts';
 
 export { changedBothSides } from './bothSides.ts';
 export { contiguousHeads, missingOf, sinceHeads } from './exchange.ts';
-
-export type HeldEntry = Pick<JournalEntry, 'text' | 'link'>;
+export type { HeldEntry } from './sifting.ts';
 
 export interface Have {
   readonly bookId: string;
@@ -68,24 +68,6 @@ const sortedById = (entries: readonly JournalEntry[]): JournalEntry[] =>
 
 type Sifted = Omit<TakeInComparison, 'gaps' | 'otherBook' | 'practiceMismatch'>;
 
-/** Why an entry cannot stand: `broken` when its link contradicts the fact before it, or the fact after it that is held. */
-function contradicts(entry: JournalEntry, known: (id: string) => HeldEntry | undefined): boolean {
-  const writer = writerOf(entry.id);
-  const sequence = sequenceOf(entry.id);
-  const before = sequence === 1 ? { link: noLink } : known(factIdOf(writer, sequence - 1));
-  if (before && entry.link !== link(before.link, entry.text)) return true;
-  const after = known(factIdOf(writer, sequence + 1));
-  return after !== undefined && after.link !== link(entry.link, after.text);
-}
-
-const idIn = (read: Exclude<ReadFact, { kind: 'refused' }>): string =>
-  read.kind === 'known' ? read.fact.id : read.envelope.id;
-
-function unreadableReason(entry: JournalEntry, read: ReadFact): UnreadableReason | null {
-  if (read.kind === 'refused') return read.reason;
-  return idIn(read) === entry.id ? null : 'notAFact';
-}
-
 function sift(have: Have, incoming: readonly JournalEntry[]): Sifted {
   const found = {
     new: [] as JournalEntry[],
@@ -95,42 +77,20 @@ function sift(have: Have, incoming: readonly JournalEntry[]): Sifted {
     unreadable: [] as { id: string; reason: UnreadableReason }[],
     newer: { unknownKinds: [] as string[], mustUnderstand: [] as string[] },
   };
-  const taken = new Map<string, HeldEntry>();
-  const known = (id: string): HeldEntry | undefined => have.entries.get(id) ?? taken.get(id);
-  /** Writers whose line left ours: nothing that follows in the file can be ours. */
-  const left = new Set<string>();
-
-  const meetHeld = (entry: JournalEntry, held: HeldEntry): void => {
-    if (held.text === entry.text && held.link === entry.link) found.same.push(entry.id);
-    else {
-      found.forks.push({ id: entry.id, have: held.text, incoming: entry.text });
-      left.add(writerOf(entry.id));
-    }
-  };
-  const meetNew = (entry: JournalEntry): void => {
-    if (left.has(writerOf(entry.id)) || contradicts(entry, known)) {
-      found.brokenChain.push(entry.id);
-      left.add(writerOf(entry.id));
-      return;
-    }
-    const read = readFact(entry.text);
-    const reason = unreadableReason(entry, read);
-    if (reason !== null) {
-      found.unreadable.push({ id: entry.id, reason });
-      return;
-    }
-    if (read.kind === 'unknown') {
-      found.newer.unknownKinds.push(entry.id);
-      if (read.mustUnderstand) found.newer.mustUnderstand.push(entry.id);
-    }
-    taken.set(entry.id, entry);
-    found.new.push(entry);
-  };
-
+  const meet = sifter((id) => have.entries.get(id));
   for (const entry of incoming) {
-    const held = known(entry.id);
-    if (held) meetHeld(entry, held);
-    else meetNew(entry);
+    const { id } = entry;
+    const met = meet(entry);
+    if (met.kind === 'same') found.same.push(id);
+    else if (met.kind === 'broken') found.brokenChain.push(id);
+    else if (met.kind === 'fork') found.forks.push({ id, have: met.have, incoming: entry.text });
+    else if (met.kind === 'unreadable') found.unreadable.push({ id, reason: met.reason });
+    else {
+      found.new.push(entry);
+      if (met.read.kind !== 'unknown') continue;
+      found.newer.unknownKinds.push(id);
+      if (met.read.mustUnderstand) found.newer.mustUnderstand.push(id);
+    }
   }
   return found;
 }

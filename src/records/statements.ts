@@ -54,5 +54,8 @@ export function standingStatement<K extends FactKind>(statement: Statement<K>): 
   const fact = mostCareful(careful, heads, valueIn) ?? first;
   const judges = careful === null ? 'first' : 'careful';
   const candidates = heads.map((head) => ({ correctionId: head.id, value: valueIn(head), by: head.by }));
-  return { fact, conflict: { factId: first.id, path, candidates, standing: fact.id, judges } };
+  return {
+    fact,
+    conflict: { factId: first.id, path, candidates, standing: fact.id, judges, standingValue: valueIn(fact) },
+  };
 }
