@@ -15,6 +15,7 @@ export const unitBySuffix = {
   Months: 'months',
   Years: 'years',
   Count: '',
+  Px: 'px',
   MgPerM3: 'mg/m³',
   M2: 'm²',
   Mg: 'mg',

@@ -114,11 +114,11 @@ describe('void against result', () => {
     const said = fc.record({
       writer: fc.nat(2),
       stands: fc.boolean(),
-      knew: fc.array(fc.nat(9), { maxLength: 6 }),
-      act: fc.constantFrom('review', 'review', 'review', 'result', 'void'),
+      knew: fc.subarray([0, 0, 1, 2, 3, 4, 5, 6], { minLength: 2 }),
+      act: fc.constantFrom(...Array(7).fill('review'), 'result', 'void'),
     });
     fc.assert(
-      fc.property(fc.array(said, { maxLength: 8 }), fc.infiniteStream(fc.nat()), (acts, random) => {
+      fc.property(fc.array(said, { maxLength: 6 }), fc.infiniteStream(fc.nat()), (acts, random) => {
         const story = begun();
         const writers = [story.onPhone, story.inOffice, story.elsewhere] as const;
         const spoken = [story.resultId];
