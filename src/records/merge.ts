@@ -3,7 +3,7 @@
  * other bytes is a fork: refused aloud, never merged.
  */
 
-import type { UnreadableReason } from './canonical.ts';
+import type { ReadFact, UnreadableReason } from './canonical.ts';
 import { type JournalEntry, sequenceOf, writerOf } from './chain.ts';
 import { type HeldEntry, sifter } from './sifting.ts';
 
@@ -68,6 +68,17 @@ const sortedById = (entries: readonly JournalEntry[]): JournalEntry[] =>
 
 type Sifted = Omit<TakeInComparison, 'gaps' | 'otherBook' | 'practiceMismatch'>;
 
+interface Newer {
+  readonly unknownKinds: string[];
+  readonly mustUnderstand: string[];
+}
+
+function noteNewer(read: ReadFact, id: string, newer: Newer): void {
+  if (read.kind !== 'unknown') return;
+  newer.unknownKinds.push(id);
+  if (read.mustUnderstand) newer.mustUnderstand.push(id);
+}
+
 function sift(have: Have, incoming: readonly JournalEntry[]): Sifted {
   const found = {
     new: [] as JournalEntry[],
@@ -81,16 +92,13 @@ function sift(have: Have, incoming: readonly JournalEntry[]): Sifted {
   for (const entry of incoming) {
     const { id } = entry;
     const met = meet(entry);
-    if (met.kind === 'same') found.same.push(id);
+    if (met.kind === 'new') {
+      found.new.push(entry);
+      noteNewer(met.read, id, found.newer);
+    } else if (met.kind === 'same') found.same.push(id);
     else if (met.kind === 'broken') found.brokenChain.push(id);
     else if (met.kind === 'fork') found.forks.push({ id, have: met.have, incoming: entry.text });
-    else if (met.kind === 'unreadable') found.unreadable.push({ id, reason: met.reason });
-    else {
-      found.new.push(entry);
-      if (met.read.kind !== 'unknown') continue;
-      found.newer.unknownKinds.push(id);
-      if (met.read.mustUnderstand) found.newer.mustUnderstand.push(id);
-    }
+    else found.unreadable.push({ id, reason: met.reason });
   }
   return found;
 }

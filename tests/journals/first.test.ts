@@ -12,8 +12,8 @@ import type {
   SampleRecord,
   WorkdayRecord,
 } from '#records/book.ts';
+import { readBookText } from '#records/bookReading.ts';
 import { readFact } from '#records/canonical.ts';
-import { readBookText } from '#records/fileFormat.ts';
 import { foldRecord } from '#records/fold.ts';
 
 const file = JSON.parse(readFileSync(new URL('./first.json', import.meta.url), 'utf8')) as { lines: string[] };

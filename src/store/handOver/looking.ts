@@ -1,8 +1,8 @@
 /** Looks into a backup and says what it holds against the open book, or against an empty device. Changes nothing. */
 
+import { readBookText } from '#records/bookReading.ts';
 import { readFact } from '#records/canonical.ts';
 import type { JournalEntry } from '#records/chain.ts';
-import { readBookText } from '#records/fileFormat.ts';
 import { compareTakeIn, type Have, type HeldEntry, type TakeInComparison } from '#records/merge.ts';
 import { sameNumber } from '#records/sampleNumber.ts';
 import type { FileRow, Which } from '../database.ts';
