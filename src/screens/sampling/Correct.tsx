@@ -1,40 +1,28 @@
 /** The struck-through correction that paper had: the old value stays visible, with the new one and why. */
 import { useSearch } from 'wouter';
 import { wallTimeOf } from '#core/calendar.ts';
-import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
+import { namesIn } from '#findings/naming.ts';
+import { ErrorSummary, errorOf } from '#parts/ErrorSummary.tsx';
 import type { FieldReader } from '#parts/fieldReader.ts';
-import { MomentFields } from '#parts/MomentFields.tsx';
 import { Page } from '#parts/Page.tsx';
-import { type MomentDraft, parseMoment } from '#parts/parseMoment.ts';
-import { QuantityField } from '#parts/QuantityField.tsx';
-import { SelectField } from '#parts/SelectField.tsx';
+import { parseMoment } from '#parts/parseMoment.ts';
 import { TextField } from '#parts/TextField.tsx';
 import { newFact } from '#store/newFact.ts';
 import { en } from '#words/story.ts';
-import type { Correctable } from './correctable.ts';
+import { valueText } from '#words/valueText.ts';
+import type { Correctable, CorrectableValue } from './correctable.ts';
 import { DeedForm } from './DeedForm.tsx';
+import { type CorrectDraft, NewValue, tasksIn } from './NewValue.tsx';
 import { pumpMinRange } from './pumpMinutes.ts';
 import { storyOf } from './storyOf.ts';
 import type { Sampling } from './useSampling.ts';
-import { valueText } from './valueText.ts';
 
 const words = en.correcting;
-
-interface CorrectDraft {
-  readonly text: string;
-  readonly moment: MomentDraft;
-  readonly why: string;
-}
 
 /** A flow meter cannot show more; a slip of a thousand is caught here. */
 const flowRange = { least: 0.01, most: 50 };
 
-function newValue(
-  field: Correctable,
-  typed: CorrectDraft,
-  read: FieldReader,
-  sampling: Sampling,
-): string | number | null {
+function newValue(field: Correctable, typed: CorrectDraft, read: FieldReader, sampling: Sampling): CorrectableValue {
   switch (field.kind) {
     case 'time': {
       const parsed = parseMoment('new', typed.moment, sampling.place);
@@ -48,6 +36,14 @@ function newValue(
       return read.quantity('new', field.label, 'L/min', typed.text, flowRange);
     case 'text':
       return read.text('new', field.label, typed.text);
+    case 'choice': {
+      const chosen = read.chosen('new', field.label, typed.text);
+      return field.choices?.find(({ value }) => value === chosen)?.means ?? null;
+    }
+    case 'tasks': {
+      const taskIds = tasksIn(typed.text);
+      return taskIds.length === 0 ? read.add('new', words.noTask) : taskIds;
+    }
     default:
       return read.chosen('new', field.label, typed.text);
   }
@@ -68,7 +64,7 @@ export function Correct({ sampling }: { readonly sampling: Sampling }) {
   const isTime = field.kind === 'time';
   const stands = isTime ? wallTimeOf(String(field.value), place.zone) : null;
   const blank: CorrectDraft = {
-    text: '',
+    text: Array.isArray(field.value) ? field.value.join(' ') : '',
     moment: { day: stands?.day ?? sample.workOn, time: '', from: '', which: null },
     why: '',
   };
@@ -85,14 +81,16 @@ export function Correct({ sampling }: { readonly sampling: Sampling }) {
         const value = newValue(field, typed, read, sampling);
         if (typed.why.trim() === '') read.add('why', words.whyMissing);
         const why = read.text('why', words.why, typed.why, { optional: true, most: 2000 });
-        const body = { replaces: field.factId, path: field.path, old: field.value, new: value, supersedes: null };
+        const [old, right] = [field.value, value] as never[];
+        const body = { replaces: field.factId, path: field.path, old, new: right, supersedes: null } as never;
         return [newFact('valueCorrected.v1', body, { ...entry, why, about: [aboutOf(field, sampling)] })];
       }}
     >
       {(typed, change, errors) => (
         <>
           <p>
-            {field.label}. {words.now}: {valueText(field.path, field.value, book, place.zone) || '–'}
+            {field.label}. {words.now}:{' '}
+            {valueText(field.path, field.value, { nameOf: namesIn(book), zone: place.zone })}
           </p>
           <NewValue field={field} typed={typed} change={change} errors={errors} sampling={sampling} />
           <TextField
@@ -114,59 +112,4 @@ export function Correct({ sampling }: { readonly sampling: Sampling }) {
 function aboutOf(field: Correctable, { sample, book }: Sampling): string {
   const check = [...book.flowChecks.values()].find(({ factIds }) => factIds.includes(field.factId));
   return check?.key ?? sample.key;
-}
-
-interface NewValueProps {
-  readonly field: Correctable;
-  readonly typed: CorrectDraft;
-  readonly change: (part: Partial<CorrectDraft>) => void;
-  readonly errors: readonly FieldError[];
-  readonly sampling: Sampling;
-}
-
-function NewValue({ field, typed, change, errors, sampling }: NewValueProps) {
-  const shared = { name: 'new', label: words.new, error: errorOf(errors, 'new') };
-  const text = { ...shared, value: typed.text, onChange: (value: string) => change({ text: value }) };
-  const { book, place } = sampling;
-  switch (field.kind) {
-    case 'time':
-      return (
-        <MomentFields
-          name="new"
-          value={typed.moment}
-          onChange={(moment) => change({ moment })}
-          place={place}
-          errors={errors}
-          timeLabel={words.new}
-          withoutFrom
-        />
-      );
-    case 'minutes':
-      return <QuantityField {...text} unit="min" kind="whole" />;
-    case 'flow':
-      return <QuantityField {...text} unit="L/min" />;
-    case 'text':
-      return <TextField {...text} />;
-    case 'pump':
-      return (
-        <SelectField
-          {...text}
-          options={[...book.pumps.values()].map(({ id, serial }) => ({ value: id, label: serial }))}
-        />
-      );
-    case 'lot':
-      return (
-        <SelectField
-          {...text}
-          options={[...book.lots.values()].map(({ id, lotNumber }) => ({ value: id, label: lotNumber }))}
-        />
-      );
-    case 'worker':
-      return (
-        <SelectField
-          {...text}
-          options={[...book.people.values()].map(({ id, name }) => ({ value: id, label: name }))}
-        />
-      );
-  }
 }

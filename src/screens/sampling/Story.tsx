@@ -2,14 +2,16 @@
 import { useState } from 'react';
 import { wallTimeOf } from '#core/calendar.ts';
 import { checksOfSample } from '#findings/checks.ts';
+import { namesIn } from '#findings/naming.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { RecordBase, Strike } from '#records/book.ts';
+import { labelOf } from '#words/fieldNames.ts';
 import { en as words } from '#words/story.ts';
+import { valueText } from '#words/valueText.ts';
 import styles from './sampling.module.css';
 import { type StoryLine, storyOf } from './storyOf.ts';
 import type { Sampling } from './useSampling.ts';
-import { labelOf, valueText } from './valueText.ts';
 
 export function Story({ sampling }: { readonly sampling: Sampling }) {
   const { sample, book } = sampling;
@@ -56,7 +58,8 @@ interface OneLineProps {
 
 function OneLine({ line, sampling, strikes, picking }: OneLineProps) {
   const { sample, place } = sampling;
-  const own = strikes.filter(({ factId }) => factId === line.factId);
+  const told = new Set([line.factId, ...line.fields.map((field) => field.factId)]);
+  const own = strikes.filter(({ factId }) => told.has(factId));
   const time = line.at === null ? undefined : wallTimeOf(line.at, place.zone).time;
   const details = [line.detail, line.typed ? words.typed : undefined].filter((each) => each !== undefined);
   return (
@@ -90,7 +93,7 @@ function OneLine({ line, sampling, strikes, picking }: OneLineProps) {
 function Struck({ strike, sampling }: { readonly strike: Strike; readonly sampling: Sampling }) {
   const { book, place } = sampling;
   const { path, old, why, by } = strike;
-  const text = (value: unknown): string => valueText(path, value, book, place.zone);
+  const text = (value: unknown): string => valueText(path, value, { nameOf: namesIn(book), zone: place.zone });
   if (old === null) return <span className={styles.struck}>{words.added(labelOf(path), text(strike.new))}</span>;
   return (
     <span className={styles.struck}>

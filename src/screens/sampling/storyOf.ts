@@ -7,7 +7,17 @@ import type { Book, FlowCheckRecord, SampleRecord } from '#records/book.ts';
 import { taskById } from '#reference/tasks.ts';
 import { formatEstimate, formatList } from '#words/quantity.ts';
 import { en as words } from '#words/story.ts';
-import { type Correctable, flowFields, minutesField, pickFields, textField, timeField } from './correctable.ts';
+import {
+  type Correctable,
+  fittingFields,
+  flowFields,
+  minutesField,
+  pickFields,
+  sealFields,
+  tasksField,
+  textField,
+  timeField,
+} from './correctable.ts';
 
 export interface StoryLine {
   readonly key: string;
@@ -29,7 +39,7 @@ const plain = (key: string, at: string | null, text: string): StoryLine => ({
 });
 
 function beginning(sample: SampleRecord, book: Book): StoryLine[] {
-  const factId = sample.factIds[0] ?? null;
+  const factId = sample.preparedFactId ?? sample.factIds[0] ?? null;
   const lot = book.lots.get(sample.lotId)?.lotNumber ?? '';
   if (sample.sampleKind === 'blank')
     return [
@@ -41,10 +51,7 @@ function beginning(sample: SampleRecord, book: Book): StoryLine[] {
         fields:
           factId === null
             ? []
-            : [
-                ...pickFields(factId, sample, ['lot']),
-                textField(factId, '/openedWhere', words.labels.openedWhere, sample.openedWhere ?? ''),
-              ],
+            : [...pickFields(factId, sample, ['lot']), textField(factId, '/openedWhere', sample.openedWhere ?? '')],
       },
     ];
   const pump = book.pumps.get(sample.pumpId ?? '')?.serial ?? '';
@@ -55,21 +62,26 @@ function beginning(sample: SampleRecord, book: Book): StoryLine[] {
     text: words.prepared(pump, lot),
     detail: words.tasks(tasks),
     factId,
-    fields: factId === null ? [] : pickFields(factId, sample, ['pump', 'lot', 'worker']),
+    fields:
+      factId === null
+        ? []
+        : [...pickFields(factId, sample, ['pump', 'lot', 'worker']), tasksField(factId, sample.taskIds)],
   };
   const before = book.samples.get(sample.follows ?? '');
   return before ? [prepared, plain('follows', sample.preparedAt, words.follows(before.sampleNumber))] : [prepared];
 }
 
-function fittingLine({ fitting }: SampleRecord): StoryLine[] {
+function fittingLine(sample: SampleRecord): StoryLine[] {
+  const { fitting } = sample;
   if (fitting === null) return [];
   const missed = Object.values(fitting.points).filter((point) => point === false).length;
   const detail = missed > 0 ? words.pointsMissed(missed) : undefined;
-  return [{ ...plain('fitting', fitting.at, words.fitted[fitting.mode](fitting.initials)), detail }];
+  const line = plain('fitting', fitting.at, words.fitted[fitting.mode](fitting.initials));
+  return [{ ...line, detail, factId: fitting.factId ?? null, fields: fittingFields(sample) }];
 }
 
 function flowLine(check: FlowCheckRecord | null, book: Book): StoryLine[] {
-  const factId = check?.factIds[0];
+  const factId = check?.checkedFactId ?? check?.factIds[0];
   if (check === null || factId === undefined) return [];
   const { flow } = findFlowCheck(check, book, flowRangeOf(book));
   const text = flow === null ? '' : formatEstimate(flow.estimate, flow.unit);
@@ -113,7 +125,7 @@ function turns(sample: SampleRecord): StoryLine[] {
       factId: becauseFactId,
       fields: [timeField(becauseFactId, fromAt), ...fields],
     });
-    const why = reason === null ? [] : [textField(becauseFactId, '/reason', words.labels.reason, reason)];
+    const why = reason === null ? [] : [textField(becauseFactId, '/reason', reason)];
     if (state === 'offRunning' || state === 'offStopped')
       lines.push(line(words.off(state === 'offRunning', reason), why));
     else if (awayFromLead) lines.push(line(words.away(reason ?? ''), why));
@@ -125,7 +137,7 @@ function turns(sample: SampleRecord): StoryLine[] {
 function moments(sample: SampleRecord): StoryLine[] {
   const { putOn, looks, faults, mishaps, stopped, sealed } = sample;
   const remarkOf = (factId: string, remark: string | null): Correctable[] =>
-    remark === null ? [] : [textField(factId, '/remark', words.labels.remark, remark)];
+    remark === null ? [] : [textField(factId, '/remark', remark)];
   const withRemark = (line: StoryLine, remark: string | null): StoryLine => ({ ...line, detail: remark ?? undefined });
   return [
     ...(putOn ? [told(putOn, words.putOn)] : []),
@@ -147,7 +159,7 @@ function moments(sample: SampleRecord): StoryLine[] {
     ...(stopped
       ? [told(stopped, words.stopped(stopped.pumpMin), [minutesField(stopped.factId, stopped.pumpMin)])]
       : []),
-    ...(sealed ? [told(sealed, words.sealed(sealed.labelled, sealed.lockedIn))] : []),
+    ...(sealed ? [told(sealed, words.sealed(sealed.labelled, sealed.lockedIn), sealFields(sample))] : []),
   ];
 }
 

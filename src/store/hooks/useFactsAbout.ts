@@ -1,0 +1,55 @@
+/** Every fact about some records, as written: what their story is told from. And which device wrote what. */
+import { useLiveQuery } from 'dexie-react-hooks';
+import { useSyncExternalStore } from 'react';
+import type { StoredFact } from '#records/canonical.ts';
+import type { BookDatabase } from '../database.ts';
+import { onBookState, openSession } from '../session.ts';
+
+/** Facts about any of the keys, each once, by writer and sequence. By index; nothing is left out, whatever it says. */
+export async function factsAboutKeys(db: BookDatabase, keys: readonly string[]): Promise<readonly StoredFact[]> {
+  if (keys.length === 0) return [];
+  const rows = await db.journal
+    .where('about')
+    .anyOf([...keys])
+    .distinct()
+    .toArray();
+  return rows.map(({ id, text }) => ({ id, text })).sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/** `undefined` while the answer is on its way. */
+export function useFactsAbout(keys: readonly string[]): readonly StoredFact[] | undefined {
+  const session = useSyncExternalStore(onBookState, openSession);
+  const asked = keys.join(' ');
+  return useLiveQuery(
+    () => (session === null ? [] : factsAboutKeys(session.db, asked === '' ? [] : asked.split(' '))),
+    [session, asked],
+  );
+}
+
+export interface Devices {
+  /** The writer of this device now. */
+  readonly here: string;
+  /** Names of other devices, by writer; those without a name are absent. */
+  readonly names: ReadonlyMap<string, string>;
+}
+
+export async function devicesIn(db: BookDatabase, here: string): Promise<Devices> {
+  const rows = ((await db.meta.get('partners'))?.value ?? []) as readonly {
+    writer: string;
+    deviceName: string | null;
+  }[];
+  return {
+    here,
+    names: new Map(
+      rows.flatMap(({ writer, deviceName }) => (deviceName === null ? [] : [[writer, deviceName] as const])),
+    ),
+  };
+}
+
+export function useDevices(): Devices | undefined {
+  const session = useSyncExternalStore(onBookState, openSession);
+  return useLiveQuery(
+    () => (session === null ? { here: '', names: new Map<string, string>() } : devicesIn(session.db, session.writer)),
+    [session],
+  );
+}
