@@ -3,7 +3,7 @@ import type { AnyRecord, Book, BoxRecord, SampleRecord, ShiftRecord } from '#rec
 import type { RecordKind } from '#records/common.ts';
 import type { BookDatabase, DerivedRow } from './database.ts';
 import { numberLink } from './rows.ts';
-import { bookOf, ofKind } from './slices.ts';
+import { besideKeys, bookOf, ofKind } from './slices.ts';
 
 /** Sorts after every sort key and every id. */
 const last = '\uffff';
@@ -59,7 +59,8 @@ async function bookAround(
   const boxed = await byKeys(db, inBoxes(rows));
   const all = [...rows, ...more, ...boxed];
   const workdays = await byKeys(db, workdayKeys(samplesIn(all)));
-  return bookOf([...(await registerRows(db)), ...all, ...workdays]);
+  const beside = await db.meta.bulkGet([...besideKeys]);
+  return bookOf([...(await registerRows(db)), ...all, ...workdays], beside);
 }
 
 /** The shift that a sample stands in, with the boxes that hold the sample. */

@@ -8,6 +8,7 @@ import type {
   LaboratoryRecord,
   LotRecord,
   MeterRecord,
+  MissingEntries,
   PersonRecord,
   PumpRecord,
   SampleRecord,
@@ -15,8 +16,9 @@ import type {
   SiteRecord,
   WorkdayRecord,
 } from '#records/book.ts';
-import type { RecordKind } from '#records/common.ts';
-import type { DerivedRow } from './database.ts';
+import { missingWithout } from '#records/exchange.ts';
+import type { RecordKind } from '#records/recordKinds.ts';
+import type { DerivedRow, MetaRow } from './database.ts';
 
 interface RecordOf {
   book: BookRecord;
@@ -41,11 +43,23 @@ export function ofKind<K extends RecordKind>(rows: readonly DerivedRow[], kind: 
   return found;
 }
 
-/** Rows into a slice of the book. */
-export function bookOf(rows: readonly DerivedRow[]): Book {
-  const books = [...ofKind(rows, 'book').values()];
+/** Rows beside the book that findings of a sample or a day must know: ask for them in one request, with `bulkGet`. */
+export const besideKeys = ['takeIn', 'missing'] as const;
+/** What `bulkGet(besideKeys)` answered. */
+export type Beside = readonly (MetaRow | undefined)[];
+
+/** A file half taken in, and what is missing without what a person gave up. */
+function keptBeside([takeIn, missing]: Beside, book: BookRecord | null): Pick<Book, 'missing' | 'takingIn'> {
+  const ranges = (missing?.value as readonly MissingEntries[] | undefined) ?? [];
+  return { takingIn: takeIn !== undefined, missing: missingWithout(ranges, book?.accepted ?? []) };
+}
+
+/** Rows into a slice of the book. Without `beside` (lists, registers) it says nothing of missing entries. */
+export function bookOf(rows: readonly DerivedRow[], beside: Beside | null = null): Book {
+  const [book = null] = ofKind(rows, 'book').values();
   return {
-    book: books[0] ?? null,
+    ...(beside === null ? {} : keptBeside(beside, book)),
+    book,
     sites: ofKind(rows, 'site'),
     people: ofKind(rows, 'person'),
     jobClassifications: ofKind(rows, 'jobClassification'),
