@@ -61,7 +61,10 @@ export function headsOf(
   return [...heads.values()].sort((a, b) => (a.factId < b.factId ? -1 : 1));
 }
 
-type Head = z.infer<typeof head>;
+interface Head {
+  readonly factId: string;
+  readonly link: string;
+}
 
 /** What the header says beside its format and the heads of what is in the file. */
 export interface BookAbout {

@@ -27,9 +27,9 @@ export async function headsIn(db: BookDatabase): Promise<ChainHead[]> {
     if (next === undefined) return heads;
     const writer = writerOf(next.id);
     const head = await headOf(db, writer);
-    if (head === null || sequenceOf(head.factId) < 1) return heads;
-    heads.push(head);
-    after = `${writer}.\uffff`;
+    if (head !== null && sequenceOf(head.factId) >= 1) heads.push(head);
+    // A row whose key is no fact's id hides nothing of what comes after it.
+    after = head === null ? next.id : `${writer}.\uffff`;
   }
 }
 

@@ -1,11 +1,11 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { makeBackup } from '#store/handOver/making.ts';
 import { flushDrafts } from '#store/drafts.ts';
 import { newBook, openBooks } from '#store/opening.ts';
 import { openSession } from '#store/session.ts';
 import { newDevice, pickUp } from '#tests/store/device.ts';
 import { diskFull, withFault } from '#tests/store/faults.ts';
+import { makeBackup } from '../store/handOvers.ts';
 import {
   alerts,
   button,

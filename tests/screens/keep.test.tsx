@@ -1,11 +1,11 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { happenedNow, newId } from '#store/device.ts';
-import { makeBackup } from '#store/handOver/making.ts';
 import { newFact } from '#store/newFact.ts';
 import { openBooks, switchBook } from '#store/opening.ts';
 import { write } from '#store/write.ts';
 import { newDevice, pickUp } from '#tests/store/device.ts';
+import { makeBackup } from '../store/handOvers.ts';
 import {
   address,
   button,

@@ -1,11 +1,11 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { lookInto } from '#store/handOver/looking.ts';
-import { makeBackup } from '#store/handOver/making.ts';
 import { takeIn } from '#store/handOver/taking.ts';
 import { newFact } from '#store/newFact.ts';
 import { newDevice, pickUp } from '#tests/store/device.ts';
 import { entry, sampleOf } from '#tests/store/scenario.ts';
+import { makeBackup } from '../store/handOvers.ts';
 import { button, heading, lastFact, minute, put, type Stage, screen, setStage, strike, visit } from './stage.tsx';
 
 let stage: Stage;

@@ -1,11 +1,11 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { makeBackup } from '#store/handOver/making.ts';
 import { databaseNames } from '#store/database.ts';
 import { holder } from '#store/holder.ts';
 import { closeBook, newBook, openBooks } from '#store/opening.ts';
 import { bookState } from '#store/session.ts';
 import { newDevice, pickUp } from '#tests/store/device.ts';
+import { makeBackup } from '../store/handOvers.ts';
 import {
   address,
   alerts,

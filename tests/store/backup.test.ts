@@ -5,13 +5,14 @@ import { bookCounts, bookMeta } from '#store/bookMeta.ts';
 import { getFile, hashOf } from '#store/files.ts';
 import type { Looked, Preview } from '#store/handOver/handOver.ts';
 import { lookInto } from '#store/handOver/looking.ts';
-import { makeBackup, noteBackupHandedOut } from '#store/handOver/making.ts';
+import { noteHandedOut } from '#store/handOver/making.ts';
 import { takeIn } from '#store/handOver/taking.ts';
 import { closeBook, newBook, openBooks } from '#store/opening.ts';
 import { samplePage } from '#store/reading.ts';
 import { bookState, theSession } from '#store/session.ts';
 import { write } from '#store/write.ts';
 import { newDevice, pickUp, type TestDevice, testClock } from './device.ts';
+import { makeBackup } from './handOvers.ts';
 import { entry, type Library, library, openingFacts, sampleOf } from './scenario.ts';
 
 let phone: TestDevice;
@@ -51,7 +52,7 @@ describe('a backup', () => {
     expect(Object.keys(entries).sort()).toEqual(
       ['README.txt', 'book.txt', 'dictionary.json', `files/${hashOf(pdf)}.pdf`].sort(),
     );
-    expect(backup.name).toMatch(/^fullshift-book-\d{4}-\d\d-\d\d-\d{4}\.zip$/);
+    expect(backup.name).toMatch(/^fullshift-book-everything-\d{4}-\d\d-\d\d-\d{4}\.zip$/);
     expect(backup.factsCount).toBe((await journal()).length);
     const text = new TextDecoder().decode(entries['book.txt']);
     for (const row of await journal()) expect(text).toContain(`${row.link} ${row.text}\n`);
@@ -105,7 +106,7 @@ describe('a backup', () => {
 
   test('handed out is remembered, and what was written since is counted', async () => {
     const backup = await makeBackup();
-    await noteBackupHandedOut(backup);
+    await noteHandedOut(backup);
     await write([library().siteAdded(entry())]);
     expect(await bookMeta(theSession().db)).toMatchObject({
       lastBackupAt: '2026-11-25T11:00:00.000Z',

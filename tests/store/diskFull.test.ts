@@ -3,7 +3,6 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { getFile, hashOf } from '#store/files.ts';
 import type { Preview } from '#store/handOver/handOver.ts';
 import { lookInto } from '#store/handOver/looking.ts';
-import { makeBackup } from '#store/handOver/making.ts';
 import { takeIn } from '#store/handOver/taking.ts';
 import { newBook, openBooks } from '#store/opening.ts';
 import { rebuildSettled } from '#store/rebuild.ts';
@@ -11,6 +10,7 @@ import { bookState, theSession } from '#store/session.ts';
 import { write } from '#store/write.ts';
 import { newDevice, pickUp, type TestDevice, testClock } from './device.ts';
 import { diskFull, lostConnection, withFault } from './faults.ts';
+import { makeBackup } from './handOvers.ts';
 import { entry, type Library, library, openingFacts, sampleOf } from './scenario.ts';
 
 let phone: TestDevice;

@@ -1,26 +1,66 @@
+import { createHash } from 'node:crypto';
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
-import { pack } from '#store/handOver/packing.ts';
+import { checksum } from '#store/handOver/checksum.ts';
+import { Packing } from '#store/handOver/packing.ts';
 import { packingLimits, unpack } from '#store/handOver/unpacking.ts';
+import { readByOthers } from './otherZip.ts';
 
 const blobOf = (bytes: Uint8Array): Blob => new Blob([bytes as Uint8Array<ArrayBuffer>]);
 const all = (): boolean => true;
 const limits = { fileBytes: 4_000_000, inflatedBytes: 1_000_000, entriesCount: 50 };
 
+const packedAt = { day: '2026-11-25', time: '11:07' };
+
+interface Entry {
+  readonly name: string;
+  readonly bytes: Uint8Array;
+  readonly stored: boolean;
+}
+
+async function pack(entries: readonly Entry[]): Promise<Blob> {
+  const zip = new Packing(packedAt);
+  for (const { name, bytes, stored } of entries) await (stored ? zip.store(name, bytes) : zip.deflate(name, [bytes]));
+  return zip.end();
+}
+
 describe('packing', () => {
-  test('what is packed comes back byte for byte, empty and large entries too', async () => {
-    const large = Uint8Array.from({ length: 2_500_000 }, (_, index) => (index * 7919) % 251);
-    const entries = [
-      { name: 'empty.txt', bytes: new Uint8Array(), stored: false },
-      { name: 'large.bin', bytes: large, stored: true },
-      { name: 'text.txt', bytes: strToU8('µg/m³'), stored: false },
-    ];
-    const unpacked = await unpack(await pack(entries, Date.UTC(2026, 10, 25)), all);
+  const large = Uint8Array.from({ length: 2_500_000 }, (_, index) => (index * 7919) % 251);
+  // The marks that stand ahead of an entry, behind one and in the list at the end: in a picture they are just bytes.
+  const marks = [0x04034b50, 0x08074b50, 0x02014b50, 0x06054b50];
+  const misleading = new Uint8Array(Uint32Array.from([7, ...marks.flatMap((mark) => [mark, 11]), 7]).buffer);
+  const entries: readonly Entry[] = [
+    { name: 'empty.txt', bytes: new Uint8Array(), stored: false },
+    { name: 'empty.bin', bytes: new Uint8Array(), stored: true },
+    { name: 'large.bin', bytes: large, stored: true },
+    { name: 'misleading.jpg', bytes: misleading, stored: true },
+    { name: 'large.txt', bytes: large, stored: false },
+    { name: 'text.txt', bytes: strToU8('µg/m³'), stored: false },
+  ];
+
+  test('what is packed comes back byte for byte, by our own reader from the front', async () => {
+    const unpacked = await unpack(await pack(entries), all);
     expect(unpacked.kind).toBe('unpacked');
     if (unpacked.kind !== 'unpacked') return;
     for (const { name, bytes } of entries) {
       expect([name, Buffer.compare(unpacked.entries.get(name) ?? Buffer.from('none'), bytes)]).toEqual([name, 0]);
     }
+  });
+
+  test('and by others, who check every checksum', async () => {
+    const read = await readByOthers(await pack(entries));
+    const wanted = Object.fromEntries(
+      entries.map(({ name, bytes }) => [name, createHash('sha256').update(bytes).digest('hex')]),
+    );
+    if (read.byPython !== null) expect(read.byPython).toEqual(wanted);
+    if (read.byUnzip !== null) expect(read.byUnzip).toBe(true);
+    for (const { name, bytes } of entries) expect(Buffer.compare(read.entries.get(name) as Uint8Array, bytes)).toBe(0);
+  });
+
+  test('the checksum is that of the published check value', () => {
+    // Over the digits 1 to 9, by Python's zlib.crc32.
+    expect(checksum(strToU8('123456789'))).toBe(0xcbf43926);
+    expect(checksum(strToU8('6789'), checksum(strToU8('12345')))).toBe(0xcbf43926);
   });
 
   test('only what is wanted is inflated', async () => {

@@ -1,17 +1,19 @@
 /** The backup is made as soon as the page opens, so that the tap only hands it out: a share sheet opens only within seconds of a tap. */
 import { useEffect, useRef, useState } from 'react';
 import { type Delivery, deliver } from '#store/handOver/delivery.ts';
-import { type Backup, makeBackup, noteBackupHandedOut } from '#store/handOver/making.ts';
+import type { HandOver } from '#store/handOver/handOver.ts';
+import { makeHandOver, noteHandedOut } from '#store/handOver/making.ts';
 import { appVersion } from '#store/version.ts';
 
 /** With the data dictionary, for whoever reads the book without the app. Its schemas are loaded here, out of the first page's way. */
-async function backupWithPapers(): Promise<Backup> {
+async function backupWithPapers(): Promise<HandOver> {
   const { dataDictionary } = await import('#records/dictionary.ts');
-  return makeBackup({ writtenBy: appVersion, papers: [{ name: 'md', text: dataDictionary() }] });
+  const papers = [{ name: 'md', text: dataDictionary() }];
+  return makeHandOver({ part: 'everything', partner: null, passphrase: null, writtenBy: appVersion, papers });
 }
 
 export interface BackupHere {
-  readonly made: Backup | null;
+  readonly made: HandOver | null;
   readonly failed: boolean;
   readonly busy: boolean;
   readonly outcome: Delivery | null;
@@ -23,7 +25,7 @@ const left = (outcome: Delivery): boolean => ['shared', 'saved', 'downloaded'].i
 
 /** Made anew for another book. */
 export function useBackup(bookId: string | null): BackupHere {
-  const [made, setMade] = useState<Backup | null>(null);
+  const [made, setMade] = useState<HandOver | null>(null);
   const [failed, setFailed] = useState(false);
   const [outcome, setOutcome] = useState<Delivery | null>(null);
   const [busy, setBusy] = useState(false);
@@ -46,7 +48,7 @@ export function useBackup(bookId: string | null): BackupHere {
     running.current = true;
     setBusy(true);
     const delivery = await deliver(made.blob, made.name);
-    if (left(delivery)) await noteBackupHandedOut(made);
+    if (left(delivery)) await noteHandedOut(made);
     setOutcome(delivery);
     setBusy(false);
     running.current = false;

@@ -1,79 +1,197 @@
 /**
- * The whole book in one file that can be read without this app. Looking into a file is in looking.ts, taking it in is in taking.ts.
+ * A hand-over file: the whole book, or only what a partner lacked, in one file that can be read without this app. Made ahead of the tap
+ * that hands it out. Looking into a file is in looking.ts, taking it in is in taking.ts.
  */
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex } from '@noble/hashes/utils.js';
 import { wallTimeOf } from '#core/calendar.ts';
-import { readFact } from '#records/canonical.ts';
-import { link, noLink, sequenceOf, writerOf } from '#records/chain.ts';
-import { writeBookText } from '#records/fileFormat.ts';
-import type { FileRow, JournalRow } from '../database.ts';
-import { deviceZone, now, nowMs } from '../device.ts';
+import { sequenceOf, writerOf } from '#records/chain.ts';
+import { type BookAbout, endLine, headerLine } from '#records/fileFormat.ts';
+import type { BookDatabase, FileRow } from '../database.ts';
+import { deviceZone, now } from '../device.ts';
+import { type ChainHead, headsIn, idsOf, wholeHeads } from '../heads.ts';
 import { theSession } from '../session.ts';
-import { type Packed, pack } from './packing.ts';
-import { backupReadme } from './readme.ts';
-
-export interface Backup {
-  readonly blob: Blob;
-  /** Without names of firm or persons. */
-  readonly name: string;
-  readonly factsCount: number;
-}
-
-export interface BackupOptions {
-  /** Version of the app, for the header. */
-  readonly writtenBy?: string;
-  /** More papers for readers without the app, such as the data dictionary. */
-  readonly papers?: readonly { readonly name: string; readonly text: string }[];
-}
+import type { HandOver, HandOverWish, Progress } from './handOver.ts';
+import { lackedFiles, setLackedFiles } from './lackedFiles.ts';
+import { Packing, piecesOf } from './packing.ts';
+import { believedHeads, deviceNameIn, type PartnerRow, partnerRow } from './partners.ts';
+import { readmeOf } from './readme.ts';
+import { Spool, type Spooled, type Stretch } from './spooling.ts';
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
+const extensions: Readonly<Record<string, string>> = { 'application/pdf': 'pdf', 'image/jpeg': 'jpg' };
 
-/** Sound rows in order, and those that would make the whole text unreadable: not a fact, or a link that does not follow. */
-function sorted(rows: readonly JournalRow[]): { sound: JournalRow[]; unsound: JournalRow[] } {
-  const sound: JournalRow[] = [];
-  const unsound: JournalRow[] = [];
-  for (const row of rows) {
-    const last = sound.at(-1);
-    const follows =
-      last !== undefined && writerOf(last.id) === writerOf(row.id) && sequenceOf(row.id) === sequenceOf(last.id) + 1;
-    const previous = follows ? last.link : sequenceOf(row.id) === 1 ? noLink : null;
-    const broken = previous !== null && row.link !== link(previous, row.text);
-    (broken || readFact(row.text).kind === 'refused' ? unsound : sound).push(row);
-  }
-  return { sound, unsound };
+/** Tells how far it has come and stops when asked to: called between pieces of work. */
+type Tell = (step: Progress['step'], done: number, total: number) => void;
+
+const teller =
+  ({ onProgress, signal }: HandOverWish): Tell =>
+  (step, done, total) => {
+    signal?.throwIfAborted();
+    onProgress?.({ step, done, total });
+  };
+
+interface Scope {
+  readonly stretches: readonly Stretch[];
+  /** What the file begins after; empty: everything. */
+  readonly since: readonly ChainHead[];
+  /** Heads of all writers here when it was begun: nothing beyond them is written. */
+  readonly upTo: readonly ChainHead[];
 }
 
-const packedFile = ({ hash, type, bytes }: FileRow): Packed => ({
-  name: `files/${hash}.${type === 'application/pdf' ? 'pdf' : 'bin'}`,
-  bytes,
-  stored: true,
-});
-
-const paper = (name: string, text: string): Packed => ({ name, bytes: utf8(text), stored: false });
-
-/** Reads the book in one transaction and packs it. Rejects with what the database throws. */
-export async function makeBackup({ writtenBy = 'fullshift', papers = [] }: BackupOptions = {}): Promise<Backup> {
-  const { db, bookId, which } = theSession();
-  const [rows, files] = await db.transaction('r', db.journal, db.files, async () => {
-    const journal = await db.journal.orderBy('id').toArray();
-    return [journal, await db.files.toArray()] as const;
+/** The journal only grows, so heads taken first are one moment of the book, whatever is written while they are being read. */
+async function scopeFor(db: BookDatabase, partner: PartnerRow | null): Promise<Scope> {
+  const upTo = await headsIn(db);
+  const believed = partner === null ? [] : await believedHeads(db, partner.holds);
+  const inOrder = [...believed].sort((a, b) => (a.head.factId < b.head.factId ? -1 : 1));
+  const byWriter = new Map(inOrder.map((each) => [writerOf(each.head.factId), each]));
+  const stretches = upTo.flatMap((head): Stretch[] => {
+    const after = byWriter.get(writerOf(head.factId));
+    if (after !== undefined && after.head.factId >= head.factId) return [];
+    return [{ after: after?.head ?? null, afterIsHere: after?.here ?? false, upTo: head }];
   });
-  const { sound, unsound } = sorted(rows);
-  const text = writeBookText({ bookId, practice: which === 'practice', writtenBy }, sound);
-  const entries = [
-    paper('README.txt', backupReadme),
-    paper('book.txt', text),
-    ...papers.map(({ name, text }) => paper(`dictionary.${name}`, text)),
-    ...(unsound.length === 0
-      ? []
-      : [paper('unreadable.txt', unsound.map((row) => `${row.link} ${row.id} ${row.text}\n`).join(''))]),
-    ...files.map(packedFile),
-  ];
-  const { day, time } = wallTimeOf(now(), deviceZone());
-  const name = `fullshift-${which === 'practice' ? 'EXAMPLE' : 'book'}-${day}-${time.replace(':', '')}.zip`;
-  return { blob: await pack(entries, nowMs()), name, factsCount: rows.length };
+  return { stretches, since: [...byWriter.values()].map(({ head }) => head), upTo };
 }
 
-/** The backup left the device: shared, saved or downloaded. */
-export async function noteBackupHandedOut(backup: Backup): Promise<void> {
-  await theSession().db.meta.put({ key: 'lastBackup', value: { at: now(), factsCount: backup.factsCount } });
+async function spooled(db: BookDatabase, { stretches }: Scope, tell: Tell): Promise<Spooled> {
+  const counts = await Promise.all(
+    stretches.map(({ after, upTo }) =>
+      idsOf(
+        db,
+        writerOf(upTo.factId),
+        after === null ? 1 : sequenceOf(after.factId) + 1,
+        sequenceOf(upTo.factId),
+      ).count(),
+    ),
+  );
+  const total = counts.reduce((sum, count) => sum + count, 0);
+  const spool = new Spool();
+  let done = 0;
+  tell('reading', done, total);
+  for (const stretch of stretches) {
+    await spool.read(db, stretch, (count) => {
+      done += count;
+      tell('reading', done, total);
+    });
+  }
+  return spool.done();
+}
+
+/** Without what is not sound here: it must be sent back by whoever holds it whole. */
+function soundHeads(heads: readonly ChainHead[], { soundTo }: Spooled): readonly ChainHead[] {
+  return heads.flatMap((head) => {
+    const sound = soundTo.get(writerOf(head.factId));
+    if (sound === undefined) return [head];
+    if (sound === null) return [];
+    return [sound.factId < head.factId ? sound : head];
+  });
+}
+
+interface FilesWanted {
+  readonly hashes: readonly string[];
+  readonly lacking: readonly string[];
+}
+
+/** Which papers and pictures go along, and which are named here and not held. */
+async function filesFor(db: BookDatabase, { namesFiles, mayNameFiles }: Spooled, partner: PartnerRow | null) {
+  if (partner === null) {
+    const hashes = await db.files.toCollection().primaryKeys();
+    const held = new Set(hashes);
+    const lacking = [...namesFiles].filter((hash) => !held.has(hash));
+    await setLackedFiles(db, lacking);
+    return { hashes, lacking } satisfies FilesWanted;
+  }
+  const wanted = new Set([...mayNameFiles, ...partner.lacksFiles]);
+  const hashes = await db.files
+    .where('hash')
+    .anyOf([...wanted])
+    .primaryKeys();
+  return { hashes, lacking: await lackedFiles(db) } satisfies FilesWanted;
+}
+
+/** The text in pieces, hashed on its way, so that the end mark can close it. */
+async function* bookText(header: Uint8Array, { lines, factsCount }: Spooled): AsyncGenerator<Uint8Array> {
+  const hash = sha256.create().update(header);
+  yield header;
+  for await (const piece of piecesOf(lines)) {
+    hash.update(piece);
+    yield piece;
+  }
+  yield utf8(endLine(factsCount, bytesToHex(hash.digest())));
+}
+
+const nameOf = (file: FileRow): string => `files/${file.hash}.${extensions[file.type] ?? 'bin'}`;
+
+async function packed(
+  db: BookDatabase,
+  header: Uint8Array,
+  spool: Spooled,
+  hashes: readonly string[],
+  wish: HandOverWish,
+  tell: Tell,
+): Promise<{ readonly blob: Blob; readonly filesCount: number }> {
+  const zip = new Packing(wallTimeOf(now(), deviceZone()));
+  await zip.deflate('README.txt', [utf8(readmeOf(wish.part))]);
+  const total = spool.lines.size + hashes.length;
+  await zip.deflate('book.txt', bookText(header, spool), (done) => tell('packing', Math.min(done, total), total));
+  for (const { name, text } of wish.papers) await zip.deflate(`dictionary.${name}`, [utf8(text)]);
+  if (spool.unreadable.size > 0) await zip.deflate('unreadable.txt', piecesOf(spool.unreadable));
+  let filesCount = 0;
+  for (const hash of hashes) {
+    // One at a time: a few hundred pictures are more than a phone's memory has to spare.
+    const file = await db.files.get(hash);
+    if (file === undefined) continue;
+    await zip.store(nameOf(file), file.bytes);
+    filesCount += 1;
+    tell('packing', spool.lines.size + filesCount, total);
+  }
+  return { blob: zip.end(), filesCount };
+}
+
+function fileNameFor(which: string, part: HandOver['part']): string {
+  const { day, time } = wallTimeOf(now(), deviceZone());
+  const book = which === 'practice' ? 'EXAMPLE' : 'book';
+  return `fullshift-${book}-${part === 'everything' ? 'everything' : 'news'}-${day}-${time.replace(':', '')}.zip`;
+}
+
+/**
+ * Reads the book and packs it, in bounded memory and in pieces that leave the page awake. Without a partner, or with one of whom no file
+ * was ever taken in here, it is everything. Rejects with what the database throws, and with the signal's reason when it was stopped.
+ */
+export async function makeHandOver(asked: HandOverWish): Promise<HandOver> {
+  const { db, bookId, which, writer } = theSession();
+  const madeAt = now();
+  const partner = asked.part === 'lacking' && asked.partner !== null ? await partnerRow(db, asked.partner) : null;
+  const wish: HandOverWish = { ...asked, part: partner === null ? 'everything' : 'lacking' };
+  const tell = teller(wish);
+  const scope = await scopeFor(db, partner);
+  const holds = await wholeHeads(db, scope.upTo);
+  const bookFactsCount = await db.journal.count();
+  const spool = await spooled(db, scope, tell);
+  const { hashes, lacking } = await filesFor(db, spool, partner);
+  const about: BookAbout = {
+    bookId,
+    practice: which === 'practice',
+    writtenBy: wish.writtenBy,
+    part: wish.part,
+    from: { writer, deviceName: await deviceNameIn(db), madeAt },
+    holds: soundHeads(holds, spool),
+    ...(partner === null ? {} : { since: [...scope.since] }),
+    lacksFiles: lacking.slice(0, 5000),
+  };
+  const { blob, filesCount } = await packed(db, utf8(headerLine(about, spool.heads)), spool, hashes, wish, tell);
+  const made = { part: wish.part, partner: partner?.writer ?? null, factsCount: spool.factsCount, filesCount };
+  const name = fileNameFor(which, wish.part);
+  if (wish.passphrase === null) return { blob, name, sealed: false, bookFactsCount, ...made };
+  const { seal } = await import('./sealing.ts');
+  const sealed = await seal(blob, wish.passphrase, wish.onProgress);
+  wish.signal?.throwIfAborted();
+  return { blob: sealed, name: `${name}.age`, sealed: true, bookFactsCount, ...made };
+}
+
+/** The file left the device: shared, saved, downloaded or written into a folder. */
+export async function noteHandedOut({ part, partner, bookFactsCount }: HandOver): Promise<void> {
+  const { meta } = theSession().db;
+  if (part === 'everything') await meta.put({ key: 'lastBackup', value: { at: now(), factsCount: bookFactsCount } });
+  else await meta.put({ key: 'lastNews', value: { at: now(), partner } });
 }

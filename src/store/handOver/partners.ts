@@ -172,25 +172,3 @@ export async function deviceNameIn(db: BookDatabase): Promise<string | null> {
 export async function setDeviceName(typed: string): Promise<void> {
   await theSession().db.meta.put({ key: 'deviceName', value: named(typed) });
 }
-
-/** Papers and pictures that facts here name and that were not in a file taken in. Asked for in the header of the next file made. */
-export async function lackedFiles(db: BookDatabase): Promise<readonly string[]> {
-  const noted = ((await db.meta.get('lacksFiles'))?.value as readonly string[] | undefined) ?? [];
-  if (noted.length === 0) return [];
-  const here = new Set(
-    await db.files
-      .where('hash')
-      .anyOf([...noted])
-      .primaryKeys(),
-  );
-  return noted.filter((hash) => !here.has(hash));
-}
-
-/** Adds to what is known to be lacking. */
-export async function noteLackedFiles(hashes: readonly string[]): Promise<void> {
-  const { db } = theSession();
-  await db.transaction('rw', db.meta, async () => {
-    const noted = ((await db.meta.get('lacksFiles'))?.value as readonly string[] | undefined) ?? [];
-    await db.meta.put({ key: 'lacksFiles', value: [...new Set([...noted, ...hashes])] });
-  });
-}

@@ -1,8 +1,14 @@
-/** The page that lies in every backup: how to read it without this app, in thirty years. */
+/** The page that lies in every hand-over file: how to read it without this app, in thirty years. */
+import type { HandOver } from './handOver.ts';
 
-export const backupReadme = `HOW TO READ THIS ARCHIVE WITHOUT THE APP
+const whole =
+  'This is the whole book of one firm: everything that was written down about personal air sampling for lead.';
+const news = `This is a part of the book of one firm about personal air sampling for lead: what one other device of the firm did not
+hold yet. It is no backup. The header of book.txt says after which entries it begins (since).`;
 
-This is the whole book of one firm: everything that was written down about personal air sampling for lead.
+export const readmeOf = (part: HandOver['part']): string => `HOW TO READ THIS ARCHIVE WITHOUT THE APP
+
+${part === 'everything' ? whole : news}
 It is a plain zip archive. Nothing in it is encrypted.
 
 book.txt   UTF-8 text, one line for each thing that was written down, in the order of the device that wrote it.
@@ -18,12 +24,12 @@ book.txt   UTF-8 text, one line for each thing that was written down, in the ord
            Nothing is ever overwritten. A kind valueCorrected.v1 names the fact it corrects ("replaces"), the
            place in it ("path"), the old and the new value; both stay.
 
-files/     The papers that left the firm, as PDF. The name of each file is the SHA-256 of its bytes; the fact
-           that issued it holds the same number as pdfHash.
+files/     The papers that left the firm, as PDF, and pictures, as JPEG. The name of each file is the SHA-256 of its
+           bytes; the fact that issued the paper holds the same number as pdfHash, the one of the picture as hash.
 
 unreadable.txt   Only if there were any: entries that the device could no longer read, as they were found.
 dictionary.*     Only if included: what every kind of fact and every value in it means.
 
-To take a book up again in the app: start page, "Restore". Taking a backup in never replaces anything; what is
+To take a book up again in the app: start page, "Restore". Taking a file in never replaces anything; what is
 new is added.
 `;

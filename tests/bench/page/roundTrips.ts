@@ -2,11 +2,11 @@
 import Dexie from 'dexie';
 import { databaseNames } from '#store/database.ts';
 import { lookInto } from '#store/handOver/looking.ts';
-import { makeBackup } from '#store/handOver/making.ts';
 import { takeIn } from '#store/handOver/taking.ts';
 import { closeBook, openBooks } from '#store/opening.ts';
 import { bookState, theSession } from '#store/session.ts';
 import { write } from '#store/write.ts';
+import { makeBackup } from '#tests/store/handOvers.ts';
 import { entry, library, openingFacts, sampleOf } from '#tests/store/scenario.ts';
 import { seededRandom } from '#tests/store/seeded.ts';
 
