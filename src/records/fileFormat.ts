@@ -6,7 +6,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
 import { z } from 'zod';
 import { type JournalEntry, writerOf } from './chain.ts';
-import { instant } from './common.ts';
+import { instant, recordId } from './common.ts';
 
 export const formatVersion = 1;
 
@@ -44,6 +44,10 @@ export const bookHeader = z.looseObject({
     .max(5000)
     .optional()
     .describe('SHA-256 of papers and pictures named and not held by it'),
+  sheet: z
+    .looseObject({ boxId: recordId, revision: z.string().regex(/^[1-9]\d*$/), paper: z.enum(['letter', 'a4']) })
+    .optional()
+    .describe('Only in a custody sheet: the revision that this record stands behind, and on which paper it was made'),
 });
 export type BookHeader = z.infer<typeof bookHeader>;
 
@@ -76,6 +80,7 @@ export interface BookAbout {
   readonly holds?: readonly Head[];
   readonly since?: readonly Head[];
   readonly lacksFiles?: readonly string[];
+  readonly sheet?: { readonly boxId: string; readonly revision: string; readonly paper: 'letter' | 'a4' };
 }
 
 /** The three kinds of line, each with its line feed, for whoever writes a large book in slices. Facts go in the order of their ids. */
