@@ -1,5 +1,6 @@
 /** What a worker's day leaves open: hours, other work, minutes, results, and what its samples leave open. */
-import type { WorkdayRecord } from '#records/book.ts';
+import type { Book, WorkdayRecord } from '#records/book.ts';
+import { bookDoubts, isOfBook } from './bookDoubts.ts';
 import { type Reason, reason } from './reason.ts';
 import { recordDoubts } from './recordDoubts.ts';
 import type { SampleFinding } from './sample.ts';
@@ -30,16 +31,19 @@ function regularReasons({ regular, factIds }: WorkdayRecord): Reason[] {
 const counts = ({ run, mass }: SampleFinding): boolean =>
   run.sampledMin > 0 || run.unsampledMin > 0 || run.running || mass !== null;
 
-/** A reason of a sample, with its number, so that a day with two says which. */
+/** A reason of a sample, with its number, so that a day with two says which. Doubts of the whole book are the day's own. */
 export const ofSample = (sample: SampleFinding): Reason[] =>
-  sample.reasons.map((one) => ({ ...one, params: { ...one.params, ofSampleNumber: sample.sampleNumber } }));
+  sample.reasons
+    .filter((one) => !isOfBook(one))
+    .map((one) => ({ ...one, params: { ...one.params, ofSampleNumber: sample.sampleNumber } }));
 
 export function dayReasons(
   day: WorkdayRecord,
   samples: readonly SampleFinding[],
   minutes: { readonly unknownMin: number; readonly awaitedMin: number },
+  book: Book,
 ): Reason[] {
-  const found: Reason[] = [];
+  const found: Reason[] = [...bookDoubts(day.workOn, book)];
   const used = samples.filter(counts);
   if (used.length === 0) found.push(reason('noSample', day.factIds));
   if (!day.pieces) found.push(reason('hoursNotStated', day.factIds));

@@ -1,6 +1,7 @@
 /** What the field record of one sample leaves open: fitting, looks, mishaps, clock, numbers. */
 import type { Book, RecordBase, SampleRecord } from '#records/book.ts';
 import { taskById } from '#reference/tasks.ts';
+import { bookDoubts } from './bookDoubts.ts';
 import { type Reason, reason } from './reason.ts';
 import { recordDoubts } from './recordDoubts.ts';
 
@@ -93,9 +94,12 @@ function aroundReasons(sample: SampleRecord, book: Book): Reason[] {
   return found;
 }
 
-/** A void needs no reason to count; without one it says so. */
-function voidReasons({ voided }: SampleRecord): Reason[] {
-  return voided ? [reason('voided', [voided.factId], { why: voided.why ?? '' })] : [];
+/** A void needs no reason to count; without one it says so. With a result that nobody judged who knew both, it says that too. */
+function voidReasons({ voided, voidAgainstResult, results }: SampleRecord): Reason[] {
+  if (!voided) return [];
+  const found = [reason('voided', [voided.factId], { why: voided.why ?? '' })];
+  const because = [voided.factId, ...results.map(({ factId }) => factId)];
+  return voidAgainstResult === true ? [...found, reason('voidAgainstResult', because)] : found;
 }
 
 export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
@@ -105,6 +109,7 @@ export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
       ...mediaReasons(sample, book),
       ...recordDoubts(sample),
       ...aroundReasons(sample, book),
+      ...bookDoubts(sample.workOn, book),
     ];
   const open: Reason[] = [];
   if (!sample.putOn) open.push(reason('notPutOn', sample.factIds.slice(0, 1)));
@@ -118,5 +123,6 @@ export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
     ...mediaReasons(sample, book),
     ...recordDoubts(sample),
     ...aroundReasons(sample, book),
+    ...bookDoubts(sample.workOn, book),
   ];
 }

@@ -108,7 +108,7 @@ export function findWorkday(workdayId: string, book: Book): WorkdayFinding {
   const allowable = shift.allowableAverage?.estimate;
   const reasons = [
     ...segmentReasons,
-    ...dayReasons(day, samples, { unknownMin, awaitedMin }),
+    ...dayReasons(day, samples, { unknownMin, awaitedMin }, book),
     ...rule.reasons,
     ...(allowable?.kind === 'exact'
       ? [reason('extendedShift', day.factIds, { allowableUgPerM3: allowable.value })]

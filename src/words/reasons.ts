@@ -107,10 +107,12 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   clockOutOfOrder: () => 'The times are out of order.',
   correctionsConflict: () =>
     'Two corrections contradict each other; the more careful one stands until somebody settles it.',
-  entriesMissing: ({ count }) => `${count} entries of another device are missing here and may bear on this day`,
-  takingIn: () => 'A file of another device is only half taken in',
+  entriesMissing: ({ entriesCount }) =>
+    `${entriesCount === 1 ? '1 entry' : `${entriesCount} entries`} of another device ${entriesCount === 1 ? 'is' : 'are'} not here and may bear on this day: a low figure proves nothing until they come, or until somebody says that they never will.`,
+  takingIn: () =>
+    'A file of another device is only half taken in: a low figure proves nothing until the rest of it is here.',
   voidAgainstResult: () =>
-    'It was voided on one device and got a result on another; it stays void until a person who knows both says otherwise',
+    'It was declared void, and a result came in: it stays void until somebody who knows both says otherwise.',
   notUnderstood: () => 'A newer version of Fullshift wrote something here that this version does not understand.',
   resultsDiffer: () => 'Another report gave another figure for this cassette.',
   reportOrderNotKnown: () =>
