@@ -81,6 +81,12 @@ export function holdDraft(name: string): void {
 /** The write is complete and has deleted the row. */
 export const forgetDraft = (name: string): void => void pending.delete(draftKeyOf(name));
 
+/** Whoever wipes or throws away all that is being typed says so. */
+export function forgetDrafts(): void {
+  for (const { timer } of pending.values()) if (timer !== null) clearTimeout(timer);
+  pending.clear();
+}
+
 const livingTabs = async (): Promise<ReadonlySet<string>> => {
   if (typeof navigator === 'undefined' || !navigator.locks?.query) return new Set();
   const { held = [] } = await navigator.locks.query();

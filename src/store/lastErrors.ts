@@ -18,12 +18,14 @@ const framesKept = 6;
 const messageMost = 160;
 const markName = 'errors';
 
-/** Browsers quote the value that was in the way, whole or cut: it goes with its quotes. Digits may be a number of a cassette. */
+/**
+ * Browsers quote the value that was in the way, whole or cut, with quotes inside it: all from the first quote on goes. Digits may be the
+ * number of a cassette.
+ */
 export const withoutValues = (message: string): string =>
   message
     .slice(0, 2000)
-    .replace(/(["'“‘`«]).*(["'”’`»])/gs, '[…]')
-    .replace(/["'“‘`«].*$/s, '[…]')
+    .replace(/(?:["“‘`«]|(?<!\p{L})'|'(?!\p{L})).*$/su, '[…]')
     .replace(/\d+/g, '#')
     .replace(/\s+/g, ' ')
     .slice(0, messageMost);

@@ -29,6 +29,25 @@ export function writeMark(name: string, value: string): void {
   }
 }
 
+/** All of them, here and for this tab: the device is as it was before the first book. */
+export function clearMarks(): void {
+  incomplete = new Set();
+  for (const storage of [localStorageHere(), sessionStorageHere()]) {
+    if (storage === null) continue;
+    const names = Array.from({ length: storage.length }, (_, at) => storage.key(at) ?? '');
+    for (const name of names.filter((each) => each.startsWith(prefix))) storage.removeItem(name);
+  }
+}
+
+const localStorageHere = (): Storage | null => {
+  try {
+    return localStorage;
+  } catch {
+    return null;
+  }
+};
+const sessionStorageHere = (): Storage | null => (typeof sessionStorage === 'undefined' ? null : sessionStorage);
+
 /** The mark that a database held a book; null when none was ever held here. */
 export function heldMark(which: Which): HeldMark | null {
   const kept = readMark(`held.${which}`);

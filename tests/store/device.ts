@@ -12,7 +12,11 @@ export interface TestDevice {
 
 export const newDevice = (): TestDevice => ({ indexedDB: new IDBFactory(), storage: new Map() });
 
-const storageOf = (kept: Map<string, string>): Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'clear'> => ({
+const storageOf = (kept: Map<string, string>): Storage => ({
+  get length() {
+    return kept.size;
+  },
+  key: (at) => [...kept.keys()][at] ?? null,
   getItem: (key) => kept.get(key) ?? null,
   setItem: (key, value) => void kept.set(key, value),
   removeItem: (key) => void kept.delete(key),

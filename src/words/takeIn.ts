@@ -1,0 +1,135 @@
+/** Taking a file in: what it holds, what would be new, what both sides changed, and how far it came. Read by the office. */
+import { counted, entries, filesText } from './entries.ts';
+
+export interface GapAbout {
+  readonly fromCount: number;
+  readonly toCount: number;
+}
+
+export const en = {
+  heading: 'Take a file in',
+  intro:
+    'A file of this book, made on another device. What is new in it is added; nothing here is overwritten, and the same file twice changes nothing.',
+  start: 'No book is open. Begin one, or take up a book from another device, on the first page.',
+  toStart: 'Go to the first page',
+  file: 'File from the other device',
+  fileHint: 'Its name ends in .zip, .age or .txt; up to 200 MB',
+  fileMissing: 'Choose the file first',
+  received: (name: string) => `Received: ${name}`,
+  fromFolder: (name: string) => `From the folder: ${name}`,
+  otherFile: 'Choose another file',
+  passphrase: 'Passphrase of this file',
+  passphraseHint: 'It was shown on the device that made the file. It may be pasted',
+  passphraseMissing: 'This file is sealed. Write its passphrase',
+  sealed: 'This file is sealed. Its passphrase was shown where it was made.',
+  look: 'Look into the file',
+  lookPart: 'Look at what can still be read',
+  salvageable: (count: number) =>
+    count === 1
+      ? 'One entry in it can still be read. If there is no better file, take in what is left.'
+      : `${count} entries in it can still be read. If there is no better file, take in what is left.`,
+  steps: {
+    reading: 'Reading the file',
+    packing: 'Packing the file',
+    sealing: 'Sealing the file',
+    opening: 'Opening the seal; this may take half a minute',
+    comparing: 'Comparing with what is here',
+    taking: 'Taking in',
+    lists: 'Making the lists anew',
+  },
+  stop: 'Stop',
+  preview: {
+    heading: 'What this file would add',
+    from: 'Made on',
+    fromDevice: (name: string | null) => name ?? 'another device, without a name',
+    fromUnknown: 'The file does not say',
+    madeAt: 'Made at',
+    firm: 'Firm',
+    example: (firm: string) => `${firm} (EXAMPLE)`,
+    part: 'Holds',
+    parts: {
+      everything: 'the whole book',
+      lacking: 'only what another device lacked',
+      paper: 'the record that lies in a custody sheet',
+    },
+    inFile: 'In the file',
+    entriesOf: (count: number, files: number) =>
+      files === 0 ? entries(count) : `${entries(count)}, ${filesText(files)}`,
+    here: 'Here already',
+    new: 'New here',
+    nothing: 'nothing',
+    between: 'Happened',
+    fromTo: (from: string, to: string) => (from === to ? from : `${from}, to ${to}`),
+    newHeading: 'New here',
+    bothHeading: 'Changed on both sides',
+    bothIntro: 'Two people changed the same value without knowing of each other. Both values are kept.',
+    both: (what: string, record: string) => (record === '' ? what : `${record}: ${what}`),
+    bothDetail: (here: string, there: string, judges: string) =>
+      `here ${here}; there ${there}. Until somebody settles it, ${judges} counts`,
+    first: (first: string) => `; before both ${first}`,
+    noValue: 'not changed',
+    record: {
+      sample: (number: string) => `Sample ${number}`,
+      flowCheck: (pump: string) => `Flow check of pump ${pump}`,
+      workday: (worker: string, day: string) => `The day of ${worker}, ${day}`,
+      shift: (site: string, day: string) => `The day at ${site}, ${day}`,
+      box: 'A box for the laboratory',
+      unknown: 'A record that is new here',
+    },
+    alsoHeading: 'Also in this file',
+    voidAgainst: (numbers: string) =>
+      `Void on one side, with a result on the other: ${numbers}. The void counts until somebody says otherwise`,
+    shared: (numbers: string) => `One number on two cassettes: ${numbers}`,
+    missing: 'Missing in between',
+    missingDetail: (gaps: readonly GapAbout[]) => {
+      const count = gaps.reduce((sum, { fromCount, toCount }) => sum + toCount - fromCount + 1, 0);
+      return `${entries(count)} of ${counted(gaps.length, ['stretch', 'stretches'])} are in another file. Until they come, nothing about those days is called low`;
+    },
+    newer: (count: number) =>
+      `${entries(count)} of a newer version of Fullshift: kept as they are; what they touch may stay doubtful until this device has that version`,
+    damaged: (count: number) => `${filesText(count)} damaged in the file: left out`,
+    filesMissing: (count: number) => `${filesText(count)} neither here nor in the file`,
+    broken: (count: number) => `${entries(count)} that do not follow from those before them: left out`,
+    unreadable: (count: number) => `${entries(count)} that cannot be read: left out`,
+    salvaged: 'The file is damaged. This is what can still be read of it.',
+    forks: (count: number) =>
+      `Nothing of this file can be taken in: ${entries(count)} stand under one name with other words here. Two devices must have written as one. Keep both files, and make a problem report on both devices.`,
+    nothingNew: 'Everything in this file is here already.',
+    action: (count: number) => `Take in ${entries(count)}`,
+  },
+  done: {
+    heading: 'Taken in',
+    text: (count: number, files: number) =>
+      count === 0 && files === 0
+        ? 'Nothing was new.'
+        : files === 0
+          ? `Taken in: ${entries(count)}.`
+          : `Taken in: ${entries(count)}, ${filesText(files)}.`,
+    shared: (numbers: string) => `These numbers now stand on two cassettes each: ${numbers}.`,
+    bothChanged: (count: number) =>
+      count === 1
+        ? 'One value was changed on both sides. Somebody has to say which is right.'
+        : `${count} values were changed on both sides. Somebody has to say which are right.`,
+    settle: 'Settle what differs',
+    another: 'Take another file in',
+    today: 'Go to Today',
+    send: 'Send a file back',
+  },
+  cancelled: (done: number, total: number) =>
+    `Stopped: ${done} of ${entries(total)} are taken in and stay. Choose the same file again to go on.`,
+  unfinished: {
+    heading: 'Half taken in',
+    text: (file: string, done: number, total: number) => `Half taken in: ${done} of ${entries(total)} of ${file}.`,
+    means: 'Until it is whole, nothing about these days is called low, and no sample or duty is relaxed.',
+    goOn: 'Go on: choose the same file again',
+    leave: 'Leave it at that',
+    leaveHeading: 'Leave this file half taken in?',
+    leaveText:
+      'What was taken in stays. What is missing is then known as missing, and the days it may bear on stay doubtful until it comes from another file. The file can be taken in later.',
+    leaveConfirm: 'Leave it at what was taken in',
+  },
+  refused: {
+    begun:
+      'Another file is half taken in, or another window is taking this one in. Go on with that file, or leave it at that first.',
+  },
+};
