@@ -46,7 +46,7 @@ describe('making a backup', () => {
       expect(screen.getByText('No backup was ever handed out.')).toBeVisible();
       await user.click(await button('Hand the backup out'));
       expect(await screen.findByText(/Handed to the browser as a download/)).toBeVisible();
-      expect(handed).toEqual([expect.stringMatching(/^fullshift-EXAMPLE-2026-11-25-1900\.zip$/)]);
+      expect(handed).toEqual([expect.stringMatching(/^fullshift-EXAMPLE-everything-2026-11-25-1900\.zip$/)]);
       expect(await screen.findByText('Last backup today; nothing written since.')).toBeVisible();
     } finally {
       HTMLAnchorElement.prototype.click = click;

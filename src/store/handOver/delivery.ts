@@ -1,6 +1,7 @@
 /**
- * Hands a file out of the app. Build the file first, then call this inside the tap: a share sheet opens only within seconds of a tap.
- * A home-screen app on iOS cannot download (the user is stranded in a viewer), so it shares or says that it cannot.
+ * Hands a file out of the app. Make the file first and ask which ways there are, then call `deliver` inside the tap: a share sheet opens
+ * only within seconds of a tap. A home-screen app on iOS cannot download (the user is stranded in a viewer), so it shares or says that it
+ * cannot. By mail or cable goes whatever was saved: nothing is needed for it here.
  */
 
 /** What happened, as far as the device tells. `downloaded`: handed to the browser, which says no more. */
@@ -10,6 +11,9 @@ export type Delivery =
   /** The tap was too long ago: offer a new button, the file is still here. */
   | { readonly kind: 'tapAgain' }
   | { readonly kind: 'failed'; readonly why: 'cannotShareHere' | 'unknown' };
+
+/** `shareAsText`: phones that share no archives let the same bytes out under a name that ends in .txt. */
+export type WayOut = 'share' | 'shareAsText' | 'saveDialog' | 'download';
 
 interface SavePicker {
   showSaveFilePicker?: (options: { suggestedName: string }) => Promise<{
@@ -35,6 +39,34 @@ export const isInstalled = (): boolean => isStandaloneIos() || matchMedia('(disp
 /** A phone or tablet: there the share sheet is where files go. */
 const prefersSharing = (): boolean => isStandaloneIos() || matchMedia('(pointer: coarse)').matches;
 
+const asFile = (blob: Blob, name: string): File =>
+  new File([blob], name, { type: blob.type || 'application/octet-stream' });
+
+/** The same bytes. Looking into a file goes by what is in it, so the name need not be changed back. */
+const asText = (blob: Blob, name: string): File => new File([blob], `${name}.txt`, { type: 'text/plain' });
+
+function canShare(file: File): boolean {
+  try {
+    return typeof navigator.share === 'function' && navigator.canShare?.({ files: [file] }) === true;
+  } catch {
+    return false;
+  }
+}
+
+function shareWay(blob: Blob, name: string): readonly WayOut[] {
+  if (canShare(asFile(blob, name))) return ['share'];
+  return canShare(asText(blob, name)) ? ['shareAsText'] : [];
+}
+
+/** What is possible here for this file, the best first; empty: nothing is. Asked of the browser for each file, as it answers by type. */
+export function waysOut(blob: Blob, name: string): readonly WayOut[] {
+  const sharing = shareWay(blob, name);
+  if (isStandaloneIos()) return sharing;
+  const picker: readonly WayOut[] = (window as SavePicker).showSaveFilePicker === undefined ? [] : ['saveDialog'];
+  const saving: readonly WayOut[] = [...picker, 'download'];
+  return prefersSharing() ? [...sharing, ...saving] : [...saving, ...sharing];
+}
+
 async function share(file: File): Promise<Delivery> {
   try {
     await navigator.share({ files: [file] });
@@ -44,9 +76,11 @@ async function share(file: File): Promise<Delivery> {
   }
 }
 
-async function saveByPicker(picker: NonNullable<SavePicker['showSaveFilePicker']>, file: File): Promise<Delivery> {
+async function saveByPicker(file: File): Promise<Delivery> {
+  const { showSaveFilePicker } = window as SavePicker;
+  if (showSaveFilePicker === undefined) return { kind: 'failed', why: 'unknown' };
   try {
-    const handle = await picker({ suggestedName: file.name });
+    const handle = await showSaveFilePicker.call(window, { suggestedName: file.name });
     const writable = await handle.createWritable();
     await writable.write(file);
     await writable.close();
@@ -69,22 +103,18 @@ function download(file: File): Delivery {
   return { kind: 'downloaded' };
 }
 
-const canShare = (file: File): boolean =>
-  typeof navigator.share === 'function' && navigator.canShare?.({ files: [file] }) === true;
-
-/** iOS shares PDF, CSV, TXT and pictures, no archives: the same bytes then go out under a name that it lets through. */
-const asText = (file: File): File => new File([file], `${file.name}.txt`, { type: 'text/plain' });
-
-/** Share sheet on a phone, save picker or download elsewhere; says which it was. */
-export async function deliver(blob: Blob, name: string): Promise<Delivery> {
-  const file = new File([blob], name, { type: blob.type || 'application/octet-stream' });
-  if (prefersSharing()) {
-    if (canShare(file)) return share(file);
-    if (isStandaloneIos()) {
-      const renamed = asText(file);
-      return canShare(renamed) ? share(renamed) : { kind: 'failed', why: 'cannotShareHere' };
-    }
+/** By the way asked for, else by the best there is; says which it was. Nothing is awaited before the share sheet or dialog is asked for. */
+export async function deliver(blob: Blob, name: string, way?: WayOut): Promise<Delivery> {
+  switch (way ?? waysOut(blob, name)[0]) {
+    case 'share':
+      return share(asFile(blob, name));
+    case 'shareAsText':
+      return share(asText(blob, name));
+    case 'saveDialog':
+      return saveByPicker(asFile(blob, name));
+    case 'download':
+      return download(asFile(blob, name));
+    default:
+      return { kind: 'failed', why: 'cannotShareHere' };
   }
-  const picker = (window as SavePicker).showSaveFilePicker;
-  return picker === undefined ? download(file) : saveByPicker(picker.bind(window), file);
 }
