@@ -3,6 +3,7 @@ import type { Book, BoxRecord } from '#records/book.ts';
 import { canonicalJson } from '#records/canonical.ts';
 import { factHash } from '#records/chain.ts';
 import { custodySheetFor } from './custody.ts';
+import { samplesOfBox } from './gaps.ts';
 
 /** One place where the sheet last issued and the record differ. `path` is a JSON pointer into the sheet. */
 export interface SheetDifference {
@@ -50,7 +51,7 @@ function sheetNow(boxId: string, book: Book) {
     heads: [],
     editions: { app: '', rules: '', formulas: '' },
   };
-  return { issue, now: custodySheetFor(boxId, book, occasion) };
+  return { box, issue, now: custodySheetFor(boxId, book, occasion) };
 }
 
 const gapsText = (gaps: readonly { readonly key: string }[]): string => gaps.map(({ key }) => key).join(' ');
@@ -81,8 +82,13 @@ const steady = (value: unknown): unknown => {
 export function recordHashOf(boxId: string, book: Book): string | null {
   const found = sheetNow(boxId, book);
   if (!found) return null;
-  const { now } = found;
-  if (now.kind === 'gaps') return factHash(gapsText(now.gaps));
+  const { box, now } = found;
+  // No sheet can be made: whatever is written on the box or its cassettes next opens the question again.
+  if (now.kind === 'gaps') {
+    const said = new Set(box.keptDifferences?.map(({ factId }) => factId));
+    const written = [box, ...samplesOfBox(box, book)].flatMap(({ factIds }) => factIds);
+    return factHash(written.filter((id) => !said.has(id)).join(' '));
+  }
   const kept = Object.entries(now.sheet).filter(([key]) => !ofTheMoment.has(`/${key}`));
   return factHash(canonicalJson(steady(Object.fromEntries(kept))));
 }
