@@ -32,6 +32,7 @@ export default defineConfig({
     // The maker of PDF files is one chunk of its own, fetched when the first sheet is made.
     chunkSizeWarningLimit: 600,
   },
+  worker: { format: 'es' },
   preview: { host, port, strictPort: true },
   plugins: [
     quietZod,

@@ -19,6 +19,11 @@ function packageNotice([path, entry]) {
   return `${name} ${entry.version} (${license})\n\n${text}`;
 }
 
+const wordsNotice = `Words of the passphrases (Creative Commons Attribution)
+
+Electronic Frontier Foundation, Large Wordlist for Passphrases, 2016
+https://www.eff.org/files/2016/07/18/eff_large_wordlist.txt`;
+
 export function noticesText() {
   const shipped = Object.entries(lock.packages)
     .filter(
@@ -31,6 +36,7 @@ export function noticesText() {
   const parts = [
     'Fullshift is made with the work of others. Each is named here with its licence.',
     ...shipped.map(packageNotice),
+    wordsNotice,
     ...(fontText ? [`Typeface of the papers\n\n${fontText}`] : []),
   ];
   return `${parts.join(`\n\n${'-'.repeat(72)}\n\n`).replaceAll('\r\n', '\n')}\n`;

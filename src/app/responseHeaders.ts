@@ -18,7 +18,7 @@ export const policy: Readonly<Record<string, string>> = {
   'frame-ancestors': "'none'",
   'object-src': "'none'",
   'require-trusted-types-for': "'script'",
-  'trusted-types': 'app-sw',
+  'trusted-types': 'app-sw app-sealing',
 };
 
 /** A page cannot forbid by itself that it is framed: browsers ignore that line in a meta element. */

@@ -41,6 +41,17 @@ export function newId(): string {
   return Array.from(bytes, (byte) => alphabet[byte & 31]).join('');
 }
 
+/** A whole number from 0 up to, not with, `count` (at most 65,536), each as likely as any other: what would tip the scale is drawn again. */
+export function drawBelow(count: number): number {
+  const even = 65_536 - (65_536 % count);
+  const bytes = new Uint8Array(2);
+  for (;;) {
+    ports.random(bytes);
+    const drawn = (bytes[0] ?? 0) * 256 + (bytes[1] ?? 0);
+    if (drawn < even) return drawn % count;
+  }
+}
+
 /** A writer is drawn anew whenever a database is created, restored into or found emptied. */
 export const newWriter = newId;
 
