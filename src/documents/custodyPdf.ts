@@ -1,6 +1,7 @@
 /**
- * The custody sheet as PDF: page model, then bytes. PDF/A-3a with the sheet's data attached, made on the device. The same sheet,
- * paper and typefaces give the same bytes in one engine; engines differ in how they compress, so the bytes handed out are kept.
+ * The custody sheet as PDF: page model, then bytes. PDF/A-3a with the sheet's data attached, and the record that it rests on, made on
+ * the device. The same sheet, record, paper and typefaces give the same bytes in one engine; engines differ in how they compress, so
+ * the bytes handed out are kept.
  */
 import { toBytes } from 'pdfkit/output';
 import type { CustodySheet } from '#records/custodySheet.ts';
@@ -13,13 +14,20 @@ import { type FontBytes, measureOf, openPdf } from './pdf/open.ts';
 export interface CustodyPdfOptions {
   readonly paper: Paper;
   readonly fonts: FontBytes;
+  /** The book's text behind the sheet (store/recordOfBox.ts): what a lost phone's shift is rebuilt from. null: only the sheet. */
+  readonly record?: string | null;
 }
 
 /** Name of the attached file: the JSON of the sheet, which is also what the fact custodySheetIssued.v1 holds. */
 export const attachmentName = 'custody-sheet.json';
+/** Name of the second one: one line a fact, readable with any editor. */
+export const recordName = 'record.txt';
 
 /** Throws only if a typeface is not a font. */
-export async function custodyPdf(sheet: CustodySheet, { paper, fonts }: CustodyPdfOptions): Promise<Uint8Array> {
+export async function custodyPdf(
+  sheet: CustodySheet,
+  { paper, fonts, record = null }: CustodyPdfOptions,
+): Promise<Uint8Array> {
   const document = openPdf(fonts, {
     paper: papers[paper],
     lang: en.lang,
@@ -39,6 +47,15 @@ export async function custodyPdf(sheet: CustodySheet, { paper, fonts }: CustodyP
     creationDate: issued,
     modifiedDate: issued,
   });
+  if (record !== null)
+    document.file(new TextEncoder().encode(record), {
+      name: recordName,
+      type: 'text/plain',
+      description: en.attachedRecord[sheet.workersShownAs],
+      relationship: 'Source',
+      creationDate: issued,
+      modifiedDate: issued,
+    });
   drawPages(document, model);
   document.end();
   return bytes;

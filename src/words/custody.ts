@@ -1,5 +1,5 @@
 /** What the custody sheet says to a courier and a laboratory. English only: the worker does not read this paper. */
-import type { Absence, CustodyRow } from '#records/custodySheet.ts';
+import type { Absence, CustodyRow, CustodySheet } from '#records/custodySheet.ts';
 
 const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
 
@@ -102,6 +102,12 @@ export const en = {
   arrival: (count: number) =>
     `On arrival at the laboratory · cassettes counted ________ of ${count} · plugs in place ☐ yes ☐ no · remarks ____________________________________`,
   attached: 'The data of this sheet are attached to the PDF file as custody-sheet.json.',
+  /** Stands beside the attached record, not on the page. */
+  attachedRecord: {
+    name: 'The record that this sheet rests on, one entry a line. Fullshift rebuilds the shift from it where the phone was lost. It names the people who were sampled.',
+    identifier:
+      'The record that this sheet rests on, one entry a line. Fullshift rebuilds the shift from it where the phone was lost. Entries that name people are left out, as on the sheet; remarks stand as they were written.',
+  } satisfies Record<CustodySheet['workersShownAs'], string>,
   heads: (heads: string) => `Record heads when this sheet was made: ${heads === '' ? 'none' : heads}`,
   headsShort: (heads: string) => `record heads ${heads === '' ? 'none' : heads}`,
   editions: (app: string, rules: string, formulas: string) =>

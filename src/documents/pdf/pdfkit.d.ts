@@ -52,7 +52,7 @@ declare module 'pdfkit' {
         name: string;
         type: string;
         description: string;
-        relationship: 'Data';
+        relationship: 'Data' | 'Source';
         creationDate: Date;
         modifiedDate: Date;
       },

@@ -10,6 +10,7 @@ import { happenedNow } from '#store/device.ts';
 import { hashOf } from '#store/files.ts';
 import { chainHeads } from '#store/heads.ts';
 import { newFact } from '#store/newFact.ts';
+import { recordOfBox } from '#store/recordOfBox.ts';
 import { appVersion } from '#store/version.ts';
 import { type Written, write } from '#store/write.ts';
 
@@ -38,15 +39,16 @@ export async function makeSheet({ boxId, book, zone, paper, why, by, draftKey }:
   const made = custodySheetFor(boxId, book, { issuedInstant: happened.at, why, heads, editions: madeWith });
   if (made.kind === 'gaps') return made;
   let bytes: Uint8Array;
+  const { revision } = made.sheet;
   try {
     const [{ custodyPdf }, { loadFonts }] = await loadWriter();
-    bytes = await custodyPdf(made.sheet, { paper, fonts: await loadFonts() });
+    const record = await recordOfBox({ boxId, revision, paper, writtenBy: appVersion });
+    bytes = await custodyPdf(made.sheet, { paper, fonts: await loadFonts(), record });
   } catch (error) {
     console.error(error);
     return { kind: 'notMade' };
   }
   const file = { hash: hashOf(bytes), type: 'application/pdf', bytes };
-  const { revision } = made.sheet;
   const body = {
     boxId,
     revision,
