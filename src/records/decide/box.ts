@@ -36,8 +36,7 @@ function sheetIssued(ask: Ask<'custodySheetIssued.v1'>): void {
   const { revision } = ask.fact.body;
   // Written down again from its PDF where the phone was lost: revisions before it may be lost with it.
   const fits = ask.fact.happened.entry === 'typed' ? Number(revision) >= next : revision === String(next);
-  if (!fits)
-    ask.refuse('sheetRevisionNotNext', ['body/revision'], { revision, next: String(next) });
+  if (!fits) ask.refuse('sheetRevisionNotNext', ['body/revision'], { revision, next: String(next) });
   if (next > 1) needsWhy(ask as Ask);
 }
 
