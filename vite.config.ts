@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import type { Plugin } from 'vite';
-import { VitePWA } from 'vite-plugin-pwa';
+import { type ManifestOptions, VitePWA } from 'vite-plugin-pwa';
 import { defineConfig } from 'vitest/config';
 import { host, port } from './src/app/address.ts';
 import { responseHeadersPlugin } from './src/app/headersPlugin.ts';
@@ -42,18 +42,17 @@ export default defineConfig({
       registerType: 'prompt',
       injectRegister: false,
       includeManifestIcons: false,
-      manifest: { ...manifest, icons: [...manifest.icons] },
-      workbox: {
+      manifest: structuredClone(manifest) as unknown as Partial<ManifestOptions>,
+      strategies: 'injectManifest',
+      srcDir: 'worker',
+      filename: 'sw.ts',
+      injectManifest: {
         // Everything that was built, whatever its ending: the papers' typeface and colour profile too.
         globPatterns: ['**/*'],
         globIgnores: ['**/*.map', 'sw.js'],
-        navigateFallback: 'index.html',
-        // A worker that fetches its own runtime by a plain string is refused under Trusted Types: it would install and keep nothing.
-        inlineWorkboxRuntime: true,
+        // One classic script with its runtime in it: see worker/sw.ts.
+        rollupFormat: 'iife',
         sourcemap: false,
-        cleanupOutdatedCaches: true,
-        // The very first visit is served from the device as soon as everything is stored, without loading the page again.
-        clientsClaim: true,
         maximumFileSizeToCacheInBytes: 4 * 1024 * 1024,
       },
     }),

@@ -6,6 +6,7 @@ import { watchErrors } from '#store/lastErrors.ts';
 import { openBooks } from '#store/opening.ts';
 import { writingHalf } from '#store/write.ts';
 import { App } from './App.tsx';
+import { takeUpLaunches } from './launched.ts';
 import { preloadFirstPage } from './screens.ts';
 import { keepOnDevice } from './updates.ts';
 
@@ -16,6 +17,7 @@ const root = document.getElementById('root');
 if (root === null) throw new Error('index.html has no root');
 createRoot(root).render(<App />);
 keepOnDevice();
+takeUpLaunches();
 // What writes is fetched while the first page is being read, not while it is still being made. A failure here is told at the first write.
 const firstPageStandsMs = 1500;
 const fetchWritingHalf = () => setTimeout(() => void writingHalf().catch(() => undefined), firstPageStandsMs);

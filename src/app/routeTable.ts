@@ -114,6 +114,13 @@ export const routeTable: readonly Route[] = [
     states: ['filled', 'error'],
     withoutBook: true,
   },
+  {
+    path: '/received',
+    screen: 'Received',
+    load: () => import('#screens/received/Received.tsx'),
+    states: ['empty', 'filled', 'error'],
+    withoutBook: true,
+  },
   { path: '/lists', screen: 'Lists', load: () => import('#screens/lists/Lists.tsx'), states: ['empty', 'filled'] },
   {
     path: '/checked',

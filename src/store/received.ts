@@ -62,6 +62,17 @@ function nameIn(response: Response): string {
   }
 }
 
+const listeners = new Set<() => void>();
+const tell = (): void => {
+  for (const listener of listeners) listener();
+};
+
+/** Tells `listener` of what this window puts by or lets go, until the returned function is called. */
+export function onReceived(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => void listeners.delete(listener);
+}
+
 /** Puts files by. What waited longest makes room, so that a flood of them never fills the device. Never throws for what was sent. */
 export async function park(files: readonly File[]): Promise<{ parkedCount: number; not: NotReceived | null }> {
   if (files.length === 0) return { parkedCount: 0, not: 'noFile' };
@@ -75,6 +86,7 @@ export async function park(files: readonly File[]): Promise<{ parkedCount: numbe
   } catch {
     return { parkedCount: 0, not: 'noSpace' };
   }
+  tell();
   const tooLarge = files.some(({ size }) => size > receivedLimits.fileBytes);
   return { parkedCount: taken.length, not: tooLarge ? 'tooLarge' : taken.length < files.length ? 'tooMany' : null };
 }
@@ -110,4 +122,5 @@ export async function receivedFile(key: string): Promise<File | null> {
 export async function forgetReceived(key: string): Promise<void> {
   if (typeof caches === 'undefined' || !keyPattern.test(key)) return;
   await (await caches.open(cacheName)).delete(addressOf(key));
+  tell();
 }

@@ -43,7 +43,7 @@ const packagesOf: Record<Layer, readonly string[]> = {
   store: ['dexie', 'dexie-react-hooks', 'fflate', 'age-encryption', 'react', '@noble/hashes'],
   parts: ['react'],
   screens: ['react', 'wouter'],
-  app: ['react', 'react-dom', 'wouter', 'workbox-window', 'zod'],
+  app: ['react', 'react-dom', 'wouter', 'workbox-(?:core|precaching|routing|window)', 'zod'],
   cli: ['zod'],
 };
 
@@ -135,6 +135,7 @@ export const forbidden: IForbiddenRuleType[] = [
 /** Files that something outside starts: every other file in src must be reachable from one of them. */
 export const entries = [
   'src/app/main.tsx',
+  'src/app/worker/sw.ts',
   'vite.config.ts',
   'src/app/quietZod.ts',
   'src/app/hostingRecipe.ts',
