@@ -9,14 +9,15 @@ import { sequenceOf, writerOf } from '#records/chain.ts';
 import { type BookAbout, endLine, headerLine } from '#records/fileFormat.ts';
 import type { BookDatabase, FileRow } from '../database.ts';
 import { deviceZone, now } from '../device.ts';
-import { type ChainHead, headsIn, idsOf, wholeHeads } from '../heads.ts';
+import { type ChainHead, idsOf, wholeHeads } from '../heads.ts';
 import { theSession } from '../session.ts';
 import type { HandOver, HandOverWish, Progress } from './handOver.ts';
 import { lackedFiles, setLackedFiles } from './lackedFiles.ts';
 import { Packing, piecesOf } from './packing.ts';
-import { believedHeads, deviceNameIn, type PartnerRow, partnerRow } from './partners.ts';
+import { deviceNameIn, type PartnerRow, partnerRow } from './partners.ts';
 import { readmeOf } from './readme.ts';
-import { Spool, type Spooled, type Stretch } from './spooling.ts';
+import { type Scope, scopeFor } from './scope.ts';
+import { Spool, type Spooled } from './spooling.ts';
 
 const utf8 = (text: string): Uint8Array => new TextEncoder().encode(text);
 const extensions: Readonly<Record<string, string>> = { 'application/pdf': 'pdf', 'image/jpeg': 'jpg' };
@@ -30,28 +31,6 @@ const teller =
     signal?.throwIfAborted();
     onProgress?.({ step, done, total });
   };
-
-interface Scope {
-  readonly stretches: readonly Stretch[];
-  /** What the file begins after; empty: everything. */
-  readonly since: readonly ChainHead[];
-  /** Heads of all writers here when it was begun: nothing beyond them is written. */
-  readonly upTo: readonly ChainHead[];
-}
-
-/** The journal only grows, so heads taken first are one moment of the book, whatever is written while they are being read. */
-async function scopeFor(db: BookDatabase, partner: PartnerRow | null): Promise<Scope> {
-  const upTo = await headsIn(db);
-  const believed = partner === null ? [] : await believedHeads(db, partner.holds);
-  const inOrder = [...believed].sort((a, b) => (a.head.factId < b.head.factId ? -1 : 1));
-  const byWriter = new Map(inOrder.map((each) => [writerOf(each.head.factId), each]));
-  const stretches = upTo.flatMap((head): Stretch[] => {
-    const after = byWriter.get(writerOf(head.factId));
-    if (after !== undefined && after.head.factId >= head.factId) return [];
-    return [{ after: after?.head ?? null, afterIsHere: after?.here ?? false, upTo: head }];
-  });
-  return { stretches, since: [...byWriter.values()].map(({ head }) => head), upTo };
-}
 
 async function spooled(db: BookDatabase, { stretches }: Scope, tell: Tell): Promise<Spooled> {
   const counts = await Promise.all(
@@ -184,8 +163,12 @@ export async function makeHandOver(asked: HandOverWish): Promise<HandOver> {
   const name = fileNameFor(which, wish.part);
   if (wish.passphrase === null) return { blob, name, sealed: false, bookFactsCount, ...made };
   const { seal } = await import('./sealing.ts');
-  const sealed = await seal(blob, wish.passphrase, wish.onProgress);
-  wish.signal?.throwIfAborted();
+  const { onProgress, signal } = wish;
+  const sealed = await seal(blob, wish.passphrase, {
+    ...(onProgress === undefined ? {} : { onProgress }),
+    ...(signal === undefined ? {} : { signal }),
+  });
+  signal?.throwIfAborted();
   return { blob: sealed, name: `${name}.age`, sealed: true, bookFactsCount, ...made };
 }
 
