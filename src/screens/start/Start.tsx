@@ -3,7 +3,7 @@
  * one from a backup, or the practice book. When the browser has emptied the book, that is said first and the backup is the way on.
  */
 import { useState } from 'react';
-import { useLocation } from 'wouter';
+import { useLocation, useSearch } from 'wouter';
 import { Choice } from '#parts/Choice.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { FileField } from '#parts/FileField.tsx';
@@ -13,10 +13,12 @@ import { Notice } from '#parts/Notice.tsx';
 import { Page } from '#parts/Page.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import type { Preview } from '#store/handOver/handOver.ts';
+import { useReceivedFile } from '#store/hooks/useReceived.ts';
 import { useBookState } from '#store/hooks.ts';
 import type { BookState } from '#store/session.ts';
 import { previewItems } from '#words/keep.ts';
 import { en as words } from '#words/start.ts';
+import { en as takeInWords } from '#words/takeIn.ts';
 import { AlreadyOpen } from './AlreadyOpen.tsx';
 import { type Begun, lookIntoBackup, openNew, openPractice, restore } from './begin.ts';
 import styles from './start.module.css';
@@ -25,9 +27,9 @@ type Way = 'new' | 'backup' | 'practice';
 
 const actionByWay = { new: words.openNew, backup: words.lookInto, practice: words.openPractice };
 
-/** An emptied device takes its backup in; who came for the practice book gets it. */
-function firstWay(state: BookState): Way {
-  if (state.kind === 'evicted') return 'backup';
+/** An emptied device takes its backup in, and so does one that was sent a file; who came for the practice book gets it. */
+function firstWay(state: BookState, receivedKey: string | null): Way {
+  if (state.kind === 'evicted' || receivedKey !== null) return 'backup';
   return state.kind === 'none' && state.which === 'practice' ? 'practice' : 'new';
 }
 
@@ -35,9 +37,12 @@ export function Start() {
   const state = useBookState();
   const evicted = state.kind === 'evicted';
   const [, go] = useLocation();
-  const [way, setWay] = useState<Way>(() => firstWay(state));
+  const receivedKey = new URLSearchParams(useSearch()).get('received');
+  const received = useReceivedFile(receivedKey);
+  const [way, setWay] = useState<Way>(() => firstWay(state, receivedKey));
   const [firmName, setFirmName] = useState('');
-  const [file, setFile] = useState<File | null>(null);
+  const [chosen, setChosen] = useState<File | null>(null);
+  const file = chosen ?? received.file ?? null;
   const [preview, setPreview] = useState<Preview | null>(null);
   const [busy, setBusy] = useState(false);
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
@@ -54,6 +59,8 @@ export function Start() {
     setBusy(false);
     setErrors(begun.kind === 'errors' ? begun.errors : []);
     if (begun.kind === 'preview') setPreview(begun.preview);
+    // Taken in or refused: what was sent to the app does not wait any longer. It can still be looked into again from here.
+    if (begun.kind !== 'preview' && way === 'backup' && chosen === null && file !== null) received.done();
     if (begun.kind === 'open') go(begun.next);
   };
   const change = (next: Way) => {
@@ -102,13 +109,16 @@ export function Start() {
             autoComplete="organization"
           />
         )}
+        {way === 'backup' && chosen === null && received.file && (
+          <Notice>{takeInWords.received(received.file.name)}</Notice>
+        )}
         {way === 'backup' && (
           <FileField
             name="file"
             label={words.file}
             hint={words.fileHint}
-            onChange={(chosen) => {
-              setFile(chosen);
+            onChange={(picked) => {
+              setChosen(picked);
               setPreview(null);
               setErrors([]);
             }}
