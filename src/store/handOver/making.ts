@@ -99,6 +99,9 @@ async function* bookText(header: Uint8Array, { lines, factsCount }: Spooled): As
   yield utf8(endLine(factsCount, bytesToHex(hash.digest())));
 }
 
+/** For the progress only: about what a file takes, in bytes of text. Its size is not known before it is read. */
+const fileWeight = 100_000;
+
 const nameOf = (file: FileRow): string => `files/${file.hash}.${extensions[file.type] ?? 'bin'}`;
 
 async function packed(
@@ -111,18 +114,20 @@ async function packed(
 ): Promise<{ readonly blob: Blob; readonly filesCount: number }> {
   const zip = new Packing(wallTimeOf(now(), deviceZone()));
   await zip.deflate('README.txt', [utf8(readmeOf(wish.part))]);
-  const total = spool.lines.size + hashes.length;
-  await zip.deflate('book.txt', bookText(header, spool), (done) => tell('packing', Math.min(done, total), total));
+  const textBytes = spool.lines.size;
+  const total = textBytes + hashes.length * fileWeight;
+  await zip.deflate('book.txt', bookText(header, spool), (done) => tell('packing', Math.min(done, textBytes), total));
   for (const { name, text } of wish.papers) await zip.deflate(`dictionary.${name}`, [utf8(text)]);
   if (spool.unreadable.size > 0) await zip.deflate('unreadable.txt', piecesOf(spool.unreadable));
   let filesCount = 0;
-  for (const hash of hashes) {
+  for (const [index, hash] of hashes.entries()) {
     // One at a time: a few hundred pictures are more than a phone's memory has to spare.
     const file = await db.files.get(hash);
-    if (file === undefined) continue;
-    await zip.store(nameOf(file), file.bytes);
-    filesCount += 1;
-    tell('packing', spool.lines.size + filesCount, total);
+    if (file !== undefined) {
+      await zip.store(nameOf(file), file.bytes);
+      filesCount += 1;
+    }
+    tell('packing', textBytes + (index + 1) * fileWeight, total);
   }
   return { blob: zip.end(), filesCount };
 }
