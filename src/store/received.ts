@@ -32,7 +32,7 @@ export function cleanName(name: string): string {
   const last = name.split(/[\\/]/).at(-1) ?? '';
   const plain = last
     .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, '')
-    .replace(/\p{Surrogate}/gu, '')
+    .replace(/[\p{Surrogate}\uFFFD]/gu, '')
     .trim();
   const letters = [...plain];
   return letters.length <= 120 ? plain : `${letters.slice(0, 80).join('')}…${letters.slice(-39).join('')}`;
