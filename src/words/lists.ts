@@ -14,6 +14,13 @@ export const en = {
     site: { heading: 'Sites', add: 'Add a site', none: 'No site yet' },
     laboratory: { heading: 'Laboratories', add: 'Add a laboratory', none: 'No laboratory yet' },
   },
+  unnamed: {
+    heading: 'Names that are not on this device',
+    who: (printedName: string | null, identifier: string | null) =>
+      printedName ?? (identifier === null ? 'Somebody: add the name' : `${identifier}: add the name`),
+    detail: (sampleNumber: string | null) =>
+      sampleNumber === null ? 'named on a custody sheet as sampler' : `sample ${sampleNumber}`,
+  },
   correct: (name: string) => `Put ${name} right`,
   correctIntro:
     'What stood here before is kept and shown struck through, with the reason. A new name simply takes the place of the old one.',

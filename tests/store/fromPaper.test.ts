@@ -9,14 +9,18 @@ import { derivedRow } from '#store/folding.ts';
 import { readPaper } from '#store/handOver/fromPaper.ts';
 import { fromPaperText, issueFromPaper } from '#store/handOver/paperIssue.ts';
 import { restoreInto } from '#store/handOver/restoring.ts';
+import { newFact } from '#store/newFact.ts';
 import { newBook } from '#store/opening.ts';
 import { boxBook } from '#store/reading.ts';
 import { rebuildSettled } from '#store/rebuild.ts';
 import { theSession } from '#store/session.ts';
+import { unnamedPeople } from '#store/unnamed.ts';
+import { write } from '#store/write.ts';
 import { fonts, sheetWith } from '../documents/sheets.ts';
 import { oracle } from '../house/oracles.ts';
 import { type Boxed, boxedDay, type Issued, issueSheet } from './boxedDay.ts';
 import { newDevice, pickUp, type TestClock, type TestDevice, testClock } from './device.ts';
+import { entry } from './scenario.ts';
 
 const out = 'tests/out/custody';
 mkdirSync(out, { recursive: true });
@@ -246,5 +250,33 @@ describe('a book rebuilt from a sheet', () => {
       expect(await issueFromPaper(hashOf(pdf))).toBe('none');
     }
     expect((await boxNow()).issues).toEqual([]);
+  });
+
+  test('people who are not in it are named by what the sheet printed, until somebody adds them', async () => {
+    await setUp(1, 'identifier');
+    await rebuilt();
+    expect(await issueFromPaper(issued.hash)).toBe('written');
+    const { db } = theSession();
+    // Inside one transaction, as a live query asks.
+    const asked = () => db.transaction('r', db.records, async () => unnamedPeople(db));
+    const unnamed = await asked();
+    expect(unnamed.map(({ identifier, printedName }) => printedName ?? identifier).sort()).toEqual([
+      // The worker of the sample that stayed out of the box stands on no sheet.
+      'W-10',
+      'Wanda Keel',
+      null,
+    ]);
+    for (const { personId, identifier } of unnamed) {
+      const body = {
+        personId,
+        name: 'Known again',
+        identifier,
+        language: 'en',
+        jobClassificationId: null,
+        employer: null,
+      };
+      expect(await write([newFact('personAdded.v1', body as never, entry())])).toMatchObject({ kind: 'written' });
+    }
+    expect(await asked()).toEqual([]);
   });
 });

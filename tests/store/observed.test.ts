@@ -20,6 +20,7 @@ import {
 } from '#store/reading.ts';
 import { runSheet } from '#store/runSheet.ts';
 import { theSession } from '#store/session.ts';
+import { unnamedPeople } from '#store/unnamed.ts';
 import { blankOpened, soundDay, workdayId } from '../findings/carefulStory.ts';
 import { ids, journal, wanted } from '../records/facts.ts';
 import { newDevice, pickUp, testClock } from './device.ts';
@@ -54,6 +55,7 @@ const questions: Readonly<Record<string, (db: BookDatabase) => Promise<unknown>>
   shifts: (db) => newestShifts(db, 3),
   boxes: boxes,
   'what waits for a result': awaitingResults,
+  'whose name is not here': unnamedPeople,
 };
 
 beforeEach(async () => {

@@ -38,8 +38,11 @@ export function EditEntry({ editing, registers, aside, onDone }: EditEntryProps)
   const entry = entries[editing.kind];
   const record = entry.list(registers).find(({ id }) => id === editing.id) ?? null;
   const meta = useBookMeta();
-  const draftKey = `${editing.kind}:${editing.id ?? 'new'}/lists`;
-  const initial = { text: record === null ? entry.empty(deviceZone()) : entry.textOf(record), why: '' };
+  const { known } = editing;
+  const draftKey = `${editing.kind}:${editing.id ?? known?.id ?? 'new'}/lists`;
+  const asked = known === undefined ? {} : { name: known.name, identifier: known.identifier ?? '' };
+  const blank = { ...(entry.empty(deviceZone()) as object), ...asked };
+  const initial = { text: record === null ? blank : entry.textOf(record), why: '' };
   const draft = useDraft<EditDraft>(draftKey, initial);
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
   const writing = useWrite();
@@ -48,7 +51,11 @@ export function EditEntry({ editing, registers, aside, onDone }: EditEntryProps)
   const factsToWrite = (body: Readonly<Record<string, unknown>>): readonly NewFact[] | FieldError => {
     const occasion = { happened: happenedNow(deviceZone()), by: meta?.holderPersonId ?? null };
     if (record === null) {
-      const whole = { ...entry.unasked, ...body, [entry.idName]: newId() } as unknown as FactBody<FactKind>;
+      const whole = {
+        ...entry.unasked,
+        ...body,
+        [entry.idName]: known?.id ?? newId(),
+      } as unknown as FactBody<FactKind>;
       return [newFact(entry.added, whole, occasion)];
     }
     const changes = changesOf(record, body);

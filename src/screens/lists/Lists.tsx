@@ -13,11 +13,14 @@ import { en as words } from '#words/lists.ts';
 import { EditEntry } from './EditEntry.tsx';
 import styles from './lists.module.css';
 import { entries, type RegisterKind } from './registers.ts';
+import { UnnamedPeople } from './UnnamedPeople.tsx';
 
 export interface Editing {
   readonly kind: RegisterKind;
   /** null: a new entry. */
   readonly id: string | null;
+  /** A new entry of somebody whom samples name already: the id stands in them, and what a sheet printed. */
+  readonly known?: { readonly id: string; readonly name: string; readonly identifier: string | null };
 }
 
 export function Lists() {
@@ -27,7 +30,7 @@ export function Lists() {
   if (editing !== null)
     return (
       <EditEntry
-        key={`${editing.kind} ${editing.id}`}
+        key={`${editing.kind} ${editing.id ?? editing.known?.id}`}
         editing={editing}
         registers={registers}
         onDone={() => setEditing(null)}
@@ -44,6 +47,7 @@ export function Lists() {
   return (
     <Page heading={words.heading} aside={column(['pump', 'meter', 'lot'])}>
       <p>{words.intro}</p>
+      <UnnamedPeople onEdit={setEditing} />
       {column(['person', 'jobClassification', 'site', 'laboratory'])}
     </Page>
   );
