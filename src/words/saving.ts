@@ -24,6 +24,10 @@ export const backupRefused: Readonly<Record<string, string>> = {
   notABackup: 'This file is not a backup of Fullshift. Choose the file that was made under Kept records.',
   damaged:
     'This file is cut or damaged. Fetch it again from where it was kept, or choose an earlier backup. Nothing was changed.',
+  sheetOnly:
+    'This custody sheet was made by the first version of Fullshift. It carries the sheet alone, not the record behind it: it can be read, but no shift can be rebuilt from it. Nothing was changed.',
+  notAsIssued:
+    'What lies in this PDF cannot be read. It was locked or saved anew by another program, or it is damaged. Use the PDF as it was issued. Nothing was changed.',
   tooLarge: 'This file is larger than any book could be. Choose another one. Nothing was changed.',
   tooManyEntries: 'This file holds more entries than any book could. Choose another one. Nothing was changed.',
   newerFormat:

@@ -17,6 +17,8 @@ export const newBookTour: readonly Stop[] = [
     shows: 'Choose the backup file first',
   }),
   pick('/keep', 'filled', { as: 'without-book', go: to('/keep'), shows: /^No book is open/ }),
+  pick('/received', 'empty', { go: to('/received'), shows: /^No file waits here/, tab: true }),
+  pick('/received', 'error', { go: to('/received?not=tooLarge'), shows: /^The file is larger than any book/ }),
   pick('/who', 'error', {
     go: async (v) => {
       await open(v, '/start');

@@ -17,6 +17,23 @@ async function practice(v: Visitor): Promise<void> {
   await expect(v.page.getByText('EXAMPLE', { exact: true })).toBeVisible();
 }
 
+/** Two files wait, as the worker puts them by (src/store/received.ts); how they come there is looked at in received.test.ts. */
+async function receiveTwo(v: Visitor): Promise<void> {
+  await v.page.evaluate(async () => {
+    const cache = await caches.open('fullshift-received-v1');
+    const headers = { 'x-received-at': new Date().toISOString() };
+    await cache.put(
+      'received/000000000001',
+      new Response('a,b', { headers: { ...headers, 'x-file-name': 'results.csv' } }),
+    );
+    await cache.put(
+      'received/000000000002',
+      new Response('%PDF', { headers: { ...headers, 'x-file-name': 'sheet.pdf' } }),
+    );
+  });
+  await to('/received')(v);
+}
+
 /** The samples of the practice book, and from their pages the shifts, the days and the box. */
 async function noteRecords(v: Visitor): Promise<void> {
   await open(v, '/boxes');
@@ -214,6 +231,7 @@ export const practiceTour: readonly Stop[] = [
   pick('/who', 'filled', { go: to('/who'), shows: 'In whose hands is it?', tab: true }),
   pick('/keep', 'filled', { go: to('/keep'), shows: /^Ready: \d+ entries/, tab: true }),
   pick('/keep', 'error', { go: (v) => tap(v, 'Look into the file'), shows: 'Choose the backup file first' }),
+  pick('/received', 'filled', { go: receiveTwo, shows: 'sheet.pdf', tab: true }),
   pick('/start', 'empty', { as: 'open-already', go: to('/start'), shows: 'Go to Today' }),
   pick('/checked', 'filled', { go: to('/checked'), shows: /Published/, tab: true }),
   pick('/about', 'filled', { go: to('/about'), shows: /version/i, tab: true }),

@@ -18,8 +18,12 @@ export type ReadPaper =
       readonly pdf: Uint8Array;
       readonly hash: string;
     }
-  /** `sheetOnly`: issued by a version that attached the sheet alone: nothing of the record can be rebuilt from it. */
-  | { readonly kind: 'refused'; readonly why: 'notABackup' | 'damaged' | 'tooLarge' | 'sheetOnly' };
+  /**
+   * `sheetOnly`: issued by the first version, which attached the sheet alone: values worked out, not the readings behind them, so
+   * nothing of the record can be rebuilt. `notAsIssued`: locked, or saved by a program that packs attachments in a way that is not
+   * ours, or damaged.
+   */
+  | { readonly kind: 'refused'; readonly why: 'notABackup' | 'notAsIssued' | 'tooLarge' | 'sheetOnly' };
 
 type RefusedWhy = Extract<ReadPaper, { kind: 'refused' }>['why'];
 
@@ -126,7 +130,7 @@ function foundIn(text: string, pdf: Uint8Array): Found {
 
 export const looksLikePaper = async (file: Blob): Promise<boolean> => (await file.slice(0, 5).text()) === '%PDF-';
 
-/** Never throws for what is in the file. `damaged` also for a sheet that another program saved in a way that hides what is attached. */
+/** Never throws for what is in the file. Whether the text is whole and follows is told by who reads it. */
 export async function readPaper(file: Blob): Promise<ReadPaper> {
   if (file.size > paperLimits.fileBytes) return refused('tooLarge');
   if (!(await looksLikePaper(file))) return refused('notABackup');
@@ -136,7 +140,7 @@ export async function readPaper(file: Blob): Promise<ReadPaper> {
   try {
     const { record, sheet, isDamaged } = foundIn(text, pdf);
     if (record !== null) return { kind: 'paper', text: record, sheet, pdf, hash: hashOf(pdf) };
-    if (isDamaged) return refused('damaged');
+    if (isDamaged) return refused('notAsIssued');
     return refused(sheet === null ? 'notABackup' : 'sheetOnly');
   } catch (error) {
     if (error instanceof TooLarge) return refused('tooLarge');
