@@ -13,7 +13,7 @@ import { type ChainHead, idsOf, wholeHeads } from '../heads.ts';
 import { theSession } from '../session.ts';
 import type { HandOver, HandOverWish, Progress } from './handOver.ts';
 import { lackedFiles, setLackedFiles } from './lackedFiles.ts';
-import { Packing, piecesOf } from './packing.ts';
+import { Packing, piecesOf, slicesOf } from './packing.ts';
 import { deviceNameIn, type PartnerRow, partnerRow } from './partners.ts';
 import { readmeOf } from './readme.ts';
 import { type Scope, scopeFor } from './scope.ts';
@@ -93,8 +93,10 @@ async function* bookText(header: Uint8Array, { lines, factsCount }: Spooled): As
   const hash = sha256.create().update(header);
   yield header;
   for await (const piece of piecesOf(lines)) {
-    hash.update(piece);
-    yield piece;
+    for (const slice of slicesOf(piece)) {
+      hash.update(slice);
+      yield slice;
+    }
   }
   yield utf8(endLine(factsCount, bytesToHex(hash.digest())));
 }
