@@ -54,7 +54,7 @@ export const en = {
   },
   voidAgainstResult: {
     heading: 'Void, and a result has come in',
-    voided: (who: string, when: string, device: string) => `Marked void by ${who}, ${when}, ${device}`,
+    voided: (why: string) => `Marked void, because ${why}`,
     result: (report: string, mass: string) => `Report ${report}: ${mass}`,
     which: 'Does it stay void?',
     stays: 'It stays void',

@@ -1,9 +1,13 @@
 /** What differs between the sheet last issued and the record, as sentences. */
 import type { SheetDifference } from '#findings/sheetDiffers.ts';
 import type { Book, BoxRecord } from '#records/book.ts';
-import { type CustodyRow, type CustodySheet, isAbsent } from '#records/custodySheet.ts';
-import { en } from '#words/box.ts';
-import { wallTimeInWords } from '#words/custody.ts';
+import type { AbsentValue, CustodyRow, CustodySheet } from '#records/custodySheet.ts';
+import { en } from './box.ts';
+import { wallTimeInWords } from './custody.ts';
+
+/** As in the sheet's own data: an absent value is a kind with its why. */
+const isAbsent = (value: unknown): value is AbsentValue =>
+  typeof value === 'object' && value !== null && 'kind' in value && value.kind === 'absent';
 
 function shown(value: unknown): string {
   if (isAbsent(value)) return en.absent[value.why];
@@ -11,6 +15,7 @@ function shown(value: unknown): string {
   if (typeof value === 'boolean') return en.yesNo(value);
   if (Array.isArray(value)) return value.length === 0 ? en.nothing : value.map(shown).join('; ');
   if (typeof value === 'number') return String(Number(value.toPrecision(6)));
+  if (typeof value === 'object') return en.other;
   return wallTimeInWords(String(value));
 }
 
