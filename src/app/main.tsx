@@ -4,6 +4,7 @@ import '#parts/base.css';
 import { createRoot } from 'react-dom/client';
 import { watchErrors } from '#store/lastErrors.ts';
 import { openBooks } from '#store/opening.ts';
+import { receivedFiles } from '#store/received.ts';
 import { writingHalf } from '#store/write.ts';
 import { App } from './App.tsx';
 import { takeUpLaunches } from './launched.ts';
@@ -20,5 +21,10 @@ keepOnDevice();
 takeUpLaunches();
 // What writes is fetched while the first page is being read, not while it is still being made. A failure here is told at the first write.
 const firstPageStandsMs = 1500;
-const fetchWritingHalf = () => setTimeout(() => void writingHalf().catch(() => undefined), firstPageStandsMs);
-window.addEventListener('load', fetchWritingHalf, { once: true });
+const afterFirstPage = () =>
+  setTimeout(() => {
+    void writingHalf().catch(() => undefined);
+    // What came in from outside and was never looked into goes after a day.
+    void receivedFiles().catch(() => undefined);
+  }, firstPageStandsMs);
+window.addEventListener('load', afterFirstPage, { once: true });

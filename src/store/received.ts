@@ -93,7 +93,7 @@ export async function park(files: readonly File[]): Promise<{ parkedCount: numbe
 
 /** What waits, the oldest first. What waited for more than a day is gone. */
 export async function receivedFiles(): Promise<readonly Received[]> {
-  if (typeof caches === 'undefined') return [];
+  if (typeof caches === 'undefined' || !(await caches.has(cacheName))) return [];
   const cache = await caches.open(cacheName);
   const found: Received[] = [];
   for (const request of await cache.keys()) {

@@ -18,6 +18,9 @@ export function newCaches(): TestCaches {
     keys: async () => [...kept.keys()].map((url) => new Request(url)),
     delete: async (request: string | Request) => kept.delete(urlOf(request)),
   };
-  Object.defineProperty(globalThis, 'caches', { value: { open: async () => cache }, configurable: true });
+  Object.defineProperty(globalThis, 'caches', {
+    value: { open: async () => cache, has: async () => kept.size > 0 },
+    configurable: true,
+  });
   return state;
 }
