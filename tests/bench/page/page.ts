@@ -11,6 +11,7 @@ import { seedDatabase } from '#tests/store/seedDatabase.ts';
 import { boxFact } from './boxFact.ts';
 import { roundTrips } from './roundTrips.ts';
 import { timeAppends } from './timeAppends.ts';
+import { addPictures, timeBackup } from './timeBackup.ts';
 
 /** The newest shift is today's and its pumps have been on for a while, however early in the day this runs. */
 function firstInstant(samples: number): string {
@@ -66,6 +67,8 @@ const page = {
     return writtenCount;
   },
   timeAppends,
+  addPictures,
+  timeBackup,
   roundTrips,
 };
 export type StorePage = typeof page;
