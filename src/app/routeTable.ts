@@ -121,6 +121,19 @@ export const routeTable: readonly Route[] = [
     states: ['empty', 'filled', 'error'],
     withoutBook: true,
   },
+  { path: '/settle', screen: 'Settle', load: () => import('#screens/settle/Settle.tsx'), states: ['empty', 'filled'] },
+  {
+    path: '/settle/:matterKey',
+    screen: 'SettleMatter',
+    load: () => import('#screens/settle/SettleMatter.tsx'),
+    states: ['empty', 'filled', 'error'],
+  },
+  {
+    path: '/story/:recordKey',
+    screen: 'Story',
+    load: () => import('#screens/story/Story.tsx'),
+    states: ['empty', 'filled'],
+  },
   { path: '/lists', screen: 'Lists', load: () => import('#screens/lists/Lists.tsx'), states: ['empty', 'filled'] },
   {
     path: '/checked',

@@ -1,9 +1,12 @@
 /** Every fact about some records, as written: what their story is told from. And which device wrote what. */
 import { useLiveQuery } from 'dexie-react-hooks';
 import { useSyncExternalStore } from 'react';
+import type { Book } from '#records/book.ts';
 import type { StoredFact } from '#records/canonical.ts';
 import type { BookDatabase } from '../database.ts';
+import { boxBook, sampleBook, shiftBook, workdayBook } from '../reading.ts';
 import { onBookState, openSession } from '../session.ts';
+import { bookOf } from '../slices.ts';
 
 /** Facts about any of the keys, each once, by writer and sequence. By index; nothing is left out, whatever it says. */
 export async function factsAboutKeys(db: BookDatabase, keys: readonly string[]): Promise<readonly StoredFact[]> {
@@ -52,4 +55,35 @@ export function useDevices(): Devices | undefined {
     () => (session === null ? { here: '', names: new Map<string, string>() } : devicesIn(session.db, session.writer)),
     [session],
   );
+}
+
+/** The slice in which a record stands: its shift, day or box with all registers; else the registers and the record alone. */
+export function recordBook(db: BookDatabase, key: string): Promise<Book | null> {
+  const [kind, id] = [key.slice(0, key.indexOf(':')), key.slice(key.indexOf(':') + 1)];
+  switch (kind) {
+    case 'sample':
+      return sampleBook(db, id);
+    case 'shift':
+      return shiftBook(db, id);
+    case 'workday':
+      return workdayBook(db, id);
+    case 'box':
+      return boxBook(db, id);
+    default:
+      return besideRegisters(db, key);
+  }
+}
+
+async function besideRegisters(db: BookDatabase, key: string): Promise<Book> {
+  const rows = await db.records.where('links').equals('register').toArray();
+  const row = await db.records.get(key);
+  return bookOf(row === undefined ? rows : [...rows, row]);
+}
+
+/** A slice that names what the facts about a record speak of, also when the record itself is not complete here. */
+export function useRecordBook(key: string): Book | undefined {
+  const session = useSyncExternalStore(onBookState, openSession);
+  const around = useLiveQuery(() => (session === null ? undefined : recordBook(session.db, key)), [session, key]);
+  const alone = useLiveQuery(() => (session === null ? undefined : besideRegisters(session.db, key)), [session, key]);
+  return around === undefined ? undefined : (around ?? alone);
 }
