@@ -2,10 +2,11 @@
  * Supervisor or office, right after sharing a file with the app or opening one with it. They see that it came, and go on to look into
  * it as if they had chosen it; or put it aside. Nothing is taken in from here.
  */
+import { useMemo } from 'react';
 import { useSearch } from 'wouter';
 import { wallTimeOf } from '#core/calendar.ts';
+import { ErrorSummary, type FieldError } from '#parts/ErrorSummary.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
-import { Notice } from '#parts/Notice.tsx';
 import { Page } from '#parts/Page.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { deviceZone } from '#store/device.ts';
@@ -32,6 +33,10 @@ function reasonIn(search: string): NotReceived | null {
 export function Received() {
   const waiting = useReceived();
   const reason = reasonIn(useSearch());
+  const errors = useMemo(
+    (): readonly FieldError[] => (reason === null ? [] : [{ field: null, text: words.not[reason] }]),
+    [reason],
+  );
   const isOpen = useBookState().kind === 'open';
   if (waiting === null) return <Page heading={words.heading} />;
   const taking = isOpen ? '/take-in' : '/start';
@@ -47,7 +52,7 @@ export function Received() {
     );
   return (
     <Page heading={words.heading} back={isOpen ? '/' : '/start'} action={action}>
-      {reason !== null && <Notice kind="alert">{words.not[reason]}</Notice>}
+      <ErrorSummary errors={errors} />
       <p>{newest === undefined ? words.nothing : words.waits}</p>
       {newest !== undefined && (
         <ul className={styles.files}>
