@@ -6,6 +6,7 @@ import type { FileRow, JournalRow } from '#store/database.ts';
 import type { HandOver, Progress } from '#store/handOver/handOver.ts';
 import { noteHandedOut } from '#store/handOver/making.ts';
 import { notePartner, setDeviceName } from '#store/handOver/partners.ts';
+import { unseal } from '#store/handOver/sealing.ts';
 import { newBook } from '#store/opening.ts';
 import { theSession } from '#store/session.ts';
 import { blank, chainOf, type EntryWish, readText } from './chains.ts';
@@ -155,6 +156,23 @@ describe('everything', () => {
       else await expect(asked).rejects.toMatchObject({ name: 'AbortError' });
     }
   });
+
+  test('sealed, it says so by its name, shows nothing, and holds the same archive', async () => {
+    await deviceWith(rows.slice(0, 5));
+    const passphrase = 'nine wet windows leaning on a rail';
+    const steps: string[] = [];
+    const made = await makeBackup({ passphrase, onProgress: ({ step }) => void steps.push(step) });
+    expect(made.name).toMatch(/^fullshift-book-everything-2026-11-25-\d{4}\.zip\.age$/);
+    expect(made).toMatchObject({ sealed: true, factsCount: 5 });
+    expect(new Set(steps)).toEqual(new Set(['reading', 'packing', 'sealing']));
+    const text = new TextDecoder('latin1').decode(await bytesOf(made.blob));
+    expect(text.startsWith('age-encryption.org/v1\n')).toBe(true);
+    expect(text).not.toContain('book.txt');
+    const opened = await unseal(made.blob, passphrase);
+    expect(opened.kind).toBe('opened');
+    if (opened.kind !== 'opened') return;
+    expect((await inside({ ...made, blob: opened.blob })).ids).toEqual(ids(rows.slice(0, 5)));
+  }, 60_000);
 
   test('only the whole book counts as a backup', async () => {
     const { db } = await deviceWith(rows);

@@ -22,6 +22,14 @@ export interface ReadByOthers {
   readonly byUnzip: boolean | null;
 }
 
+/** Said aloud, so that nobody takes a check that was left out for one that passed. Throws under CI=true. */
+function isMissing(name: string, { error }: { readonly error?: Error | undefined }): boolean {
+  if ((error as { code?: string } | undefined)?.code !== 'ENOENT') return false;
+  if (process.env.CI === 'true') throw new Error(`oracle missing: ${name}`);
+  console.warn(`oracle missing, its checks are left out: ${name}`);
+  return true;
+}
+
 export async function readByOthers(blob: Blob): Promise<ReadByOthers> {
   const bytes = await bytesOf(blob);
   const folder = mkdtempSync(join(tmpdir(), 'zip-'));
@@ -30,13 +38,12 @@ export async function readByOthers(blob: Blob): Promise<ReadByOthers> {
   try {
     const python = spawnSync('python3', ['-c', listing, path], { encoding: 'utf8' });
     const unzip = spawnSync('unzip', ['-t', path], { encoding: 'utf8' });
-    const missing = (run: { error?: Error | undefined }): boolean =>
-      (run.error as { code?: string } | undefined)?.code === 'ENOENT';
-    if (!missing(python) && python.status !== 0) throw new Error(python.stderr);
+    const [pythonMissing, unzipMissing] = [isMissing('python3', python), isMissing('unzip', unzip)];
+    if (!pythonMissing && python.status !== 0) throw new Error(python.stderr);
     return {
       entries: new Map(Object.entries(unzipSync(bytes))),
-      byPython: missing(python) ? null : JSON.parse(python.stdout),
-      byUnzip: missing(unzip) ? null : unzip.status === 0,
+      byPython: pythonMissing ? null : JSON.parse(python.stdout),
+      byUnzip: unzipMissing ? null : unzip.status === 0,
     };
   } finally {
     rmSync(folder, { recursive: true });
