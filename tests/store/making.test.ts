@@ -157,6 +157,19 @@ describe('everything', () => {
     }
   });
 
+  test('more pictures than any device takes in go into a second file, none is lost between the two', async () => {
+    const files = Array.from({ length: 5003 }, (_, index) => fileOf(`picture ${index}`));
+    await deviceWith(rows.slice(0, 3), files);
+    const first = await makeBackup();
+    expect(first).toMatchObject({ filesCount: 5000, filesLeftOut: { count: 3 } });
+    const second = await makeBackup({ filesFrom: first.filesLeftOut?.from as string });
+    expect(second.name).toMatch(/-more\.zip$/);
+    expect(second).toMatchObject({ filesCount: 3, factsCount: 3 });
+    expect(second).not.toHaveProperty('filesLeftOut');
+    const both = [...(await inside(first)).files, ...(await inside(second)).files];
+    expect(both.sort()).toEqual(files.map(({ hash }) => `files/${hash}.jpg`).sort());
+  }, 60_000);
+
   test('sealed, it says so by its name, shows nothing, and holds the same archive', async () => {
     await deviceWith(rows.slice(0, 5));
     const passphrase = 'nine wet windows leaning on a rail';

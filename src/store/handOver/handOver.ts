@@ -31,6 +31,8 @@ export interface HandOverWish {
   readonly writtenBy: string;
   /** More papers for readers without the app, such as the data dictionary. */
   readonly papers: readonly { readonly name: string; readonly text: string }[];
+  /** Goes on with the papers and pictures that an earlier file had no room for: its `filesLeftOut.from`. */
+  readonly filesFrom?: string;
   readonly onProgress?: (progress: Progress) => void;
   readonly signal?: AbortSignal;
 }
@@ -51,6 +53,8 @@ export interface HandOver {
   readonly sealed: boolean;
   readonly factsCount: number;
   readonly filesCount: number;
+  /** Papers and pictures that would have made it larger than any device takes in: a second file holds them. Absent: none. */
+  readonly filesLeftOut?: { readonly count: number; readonly from: string };
   /** Entries in the whole book when it was made. */
   readonly bookFactsCount: number;
 }
@@ -70,6 +74,10 @@ export type LookRefusal =
   | 'wrongPassphrase'
   /** Sealed in a way that would take more memory than a phone has (work factor above 18), or not by passphrase. */
   | 'sealNotOurs'
+  /** A custody sheet of a version that attached the sheet alone: nothing of the record can be rebuilt from it. */
+  | 'sheetOnly'
+  /** A custody sheet that was locked or saved anew by another program, or is damaged: what lies in it cannot be read. */
+  | 'notAsIssued'
   | 'stopped';
 
 export interface Preview {

@@ -104,6 +104,12 @@ async function* bookText(header: Uint8Array, { lines, factsCount }: Spooled): As
 /** For the progress only: about what a file takes, in bytes of text. Its size is not known before it is read. */
 const fileWeight = 100_000;
 
+/**
+ * Within what a device takes in (limits.ts: 400 MB, 500 MB unpacked, of which 150 MB text, 6,000 entries): a file that no device took in
+ * would be no backup. What does not fit goes into a second one.
+ */
+const mostFiles = { count: 5000, bytes: 300_000_000 } as const;
+
 const nameOf = (file: FileRow): string => `files/${file.hash}.${extensions[file.type] ?? 'bin'}`;
 
 async function packed(
@@ -113,7 +119,7 @@ async function packed(
   hashes: readonly string[],
   wish: HandOverWish,
   tell: Tell,
-): Promise<{ readonly blob: Blob; readonly filesCount: number }> {
+): Promise<Pick<HandOver, 'blob' | 'filesCount' | 'filesLeftOut'>> {
   const zip = new Packing(wallTimeOf(now(), deviceZone()));
   await zip.deflate('README.txt', [utf8(readmeOf(wish.part))]);
   const textBytes = spool.lines.size;
@@ -122,22 +128,27 @@ async function packed(
   for (const { name, text } of wish.papers) await zip.deflate(`dictionary.${name}`, [utf8(text)]);
   if (spool.unreadable.size > 0) await zip.deflate('unreadable.txt', piecesOf(spool.unreadable));
   let filesCount = 0;
+  let filesBytes = 0;
   for (const [index, hash] of hashes.entries()) {
+    if (filesCount >= mostFiles.count || filesBytes >= mostFiles.bytes)
+      return { blob: zip.end(), filesCount, filesLeftOut: { count: hashes.length - index, from: hash } };
     // One at a time: a few hundred pictures are more than a phone's memory has to spare.
     const file = await db.files.get(hash);
     if (file !== undefined) {
       await zip.store(nameOf(file), file.bytes);
       filesCount += 1;
+      filesBytes += file.bytes.length;
     }
     tell('packing', textBytes + (index + 1) * fileWeight, total);
   }
   return { blob: zip.end(), filesCount };
 }
 
-function fileNameFor(which: string, part: HandOver['part']): string {
+function fileNameFor(which: string, { part, filesFrom }: HandOverWish): string {
   const { day, time } = wallTimeOf(now(), deviceZone());
   const book = which === 'practice' ? 'EXAMPLE' : 'book';
-  return `fullshift-${book}-${part === 'everything' ? 'everything' : 'news'}-${day}-${time.replace(':', '')}.zip`;
+  const what = part === 'everything' ? 'everything' : 'news';
+  return `fullshift-${book}-${what}-${day}-${time.replace(':', '')}${filesFrom === undefined ? '' : '-more'}.zip`;
 }
 
 /**
@@ -155,6 +166,7 @@ export async function makeHandOver(asked: HandOverWish): Promise<HandOver> {
   const bookFactsCount = await db.journal.count();
   const spool = await spooled(db, scope, tell);
   const { hashes, lacking } = await filesFor(db, spool, partner);
+  const { filesFrom = '' } = wish;
   const about: BookAbout = {
     bookId,
     practice: which === 'practice',
@@ -165,9 +177,10 @@ export async function makeHandOver(asked: HandOverWish): Promise<HandOver> {
     ...(partner === null ? {} : { since: [...scope.since] }),
     lacksFiles: lacking.slice(0, 5000),
   };
-  const { blob, filesCount } = await packed(db, utf8(headerLine(about, spool.heads)), spool, hashes, wish, tell);
-  const made = { part: wish.part, partner: partner?.writer ?? null, factsCount: spool.factsCount, filesCount };
-  const name = fileNameFor(which, wish.part);
+  const wanted = hashes.filter((hash) => hash >= filesFrom);
+  const { blob, ...files } = await packed(db, utf8(headerLine(about, spool.heads)), spool, wanted, wish, tell);
+  const made = { part: wish.part, partner: partner?.writer ?? null, factsCount: spool.factsCount, ...files };
+  const name = fileNameFor(which, wish);
   if (wish.passphrase === null) return { blob, name, sealed: false, bookFactsCount, ...made };
   const { seal } = await import('./sealing.ts');
   const { onProgress, signal } = wish;
