@@ -137,13 +137,27 @@ async function restored({ which, entries, files }: Contents, bookId: string): Pr
   };
 }
 
+/** The record in a custody sheet's PDF was made before the act of issuing it: the act follows, from the sheet. */
+async function afterPaper({ part }: Preview, taken: TakenIn, pdfHashes: readonly string[]): Promise<TakenIn> {
+  if (part !== 'paper' || taken.kind !== 'takenIn') return taken;
+  const { issueFromPaper } = await import('./paperIssue.ts');
+  for (const hash of pdfHashes) await issueFromPaper(hash);
+  return taken;
+}
+
 /** Never throws for what a device can do to us. */
 export async function takeIn(preview: Preview, _options: TakeInOptions = {}): Promise<TakenIn> {
   const found = contentsOf(preview);
   if (found === undefined || found.against !== openSession()) return { kind: 'refused', why: 'stale' };
   if (preview.forks.length > 0) return { kind: 'refused', why: 'forks' };
   try {
-    return found.against === null ? await restored(found, preview.bookId) : await takenInto(found.against, found);
+    const taken =
+      found.against === null ? await restored(found, preview.bookId) : await takenInto(found.against, found);
+    return await afterPaper(
+      preview,
+      taken,
+      found.files.map(({ hash }) => hash),
+    );
   } catch (error) {
     const why = storageFailure(error);
     if (why === null) throw error;
