@@ -154,6 +154,7 @@ export const en = {
     airCount: 'Air samples',
     blankCount: 'Field blanks',
   },
+  story: 'Story',
   other: 'A value',
   ofSample: (number: string, what: string) => `${number}, ${what}`,
   takenOut: (number: string) => `${number} is no longer in the box`,

@@ -22,6 +22,7 @@ const verdicts: Readonly<Record<Verdict, (which: Which, limit: number) => string
 };
 
 export const en = {
+  story: 'Story',
   heading: (worker: string) => `The day of ${worker}`,
   noDay: {
     heading: 'There is no such day',

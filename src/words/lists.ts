@@ -31,6 +31,7 @@ export const en = {
   leave: 'Leave it as it is',
   nothingChanged: 'Nothing is different from what stands in the book. Change something, or leave it as it is.',
   struck: (path: string, old: string, why: string | null) => `${path}: was ${old}${why === null ? '' : ` (${why})`}`,
+  story: 'Story',
   struckHeading: 'Struck through',
   nothing: 'nothing',
   reads: { en: 'reads English', es: 'reads Spanish' },

@@ -55,7 +55,13 @@ export const en = {
     `No cassette of this book has the number ${number}. Compare it with the custody sheet, or take in the file of the device that wrote it`,
   numberTwice: (number: string) => `Two lines have the number ${number}. Take one away`,
   numberShared: (number: string) =>
-    `Two cassettes of this book have the number ${number}. Go to Samples and correct one of them first`,
+    `More than one cassette has the number ${number}. Choose the one that the laboratory had`,
+  chooser: {
+    label: (number: string) => `Which cassette ${number}?`,
+    cassette: (whose: string, site: string) => (site === '' ? whose : `${whose}, ${site}`),
+    doubt: 'Until the number is settled, its figure stays doubtful.',
+    settle: 'Settle the number',
+  },
   mass: {
     noNumber: (found: string) =>
       `"${found}" carries no number. Write what the report gives as its reporting limit, such as <2.5`,

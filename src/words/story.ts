@@ -64,7 +64,11 @@ export const en = {
   struck: (label: string) => `${label}: `,
   added: (label: string, value: string) => `${label}: ${value}, added afterwards`,
   because: (why: string | null, by: string) => `, because ${why ?? 'no reason written'}${by === '' ? '' : ` (${by})`}`,
-  conflict: 'Two values contradict each other; the more careful one stands until somebody settles it.',
+  conflict: 'Open: the careful side judges until somebody settles it',
+  open: {
+    voidAgainstResult: 'void, and a result has come in',
+    sameNumber: 'the number stands on more than one cassette',
+  } as Readonly<Record<string, string>>,
   settle: (label: string) => `Settle it: ${label}`,
   correct: 'Correct a value',
   done: 'Ready',

@@ -11,6 +11,8 @@ export interface Naming {
   /** A person, pump, lot, cassette and so on, or a task; undefined when this device does not hold it. */
   readonly nameOf: (id: string) => string | undefined;
   readonly zone: string;
+  /** The day that is understood where this is said: its moments are told without it. */
+  readonly on?: string;
 }
 
 export const en = {
@@ -78,10 +80,12 @@ function numberText(field: string, value: number): string {
 
 const looksLikeId = /^[0-9a-hjkmnp-tv-z]{12}$/;
 
-function stringText(field: string, value: string, { nameOf, zone }: Naming): string {
+function stringText(field: string, value: string, naming: Naming): string {
+  const { nameOf, zone, on } = naming;
   const list = choicesOf(field);
   if (Object.hasOwn(list, value)) return list[value] ?? value;
-  if (isInstant(value)) return momentText(value, zone);
+  if (isInstant(value))
+    return on === wallTimeOf(value, zone).day ? wallTimeOf(value, zone).time : momentText(value, zone);
   if (isDay(value)) return formatDay(value);
   const name = nameOf(value);
   if (name !== undefined) return name;

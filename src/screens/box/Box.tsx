@@ -4,7 +4,7 @@
  */
 import { dayOf } from '#core/calendar.ts';
 import { custodyGaps, type Gap } from '#findings/gaps.ts';
-import { sheetDiffers } from '#findings/sheetDiffers.ts';
+import { sheetMatter } from '#findings/openMatters.ts';
 import { ErrorSummary } from '#parts/ErrorSummary.tsx';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
@@ -50,7 +50,7 @@ function BoxPage({ box, book, by }: BoxPageProps) {
   const where = { zone: site?.zone ?? deviceZone(), by };
   const issue = box.issues.at(-1);
   const gaps = custodyGaps(box.id, book);
-  const different = issue ? differenceSentences(sheetDiffers(box.id, book), issue.sheet, box, book) : [];
+  const different = issue ? differenceSentences(sheetMatter(box, book)?.differences ?? [], issue.sheet, box, book) : [];
   const mustMake = issue === undefined || different.length > 0;
   const making = useMaking(box, book, where);
   const file = useSheetFile(issue?.pdfHash ?? null);
@@ -75,6 +75,9 @@ function BoxPage({ box, book, by }: BoxPageProps) {
       <Missing heading={words.open} gaps={gaps.filter(({ weight }) => weight === 'open')} />
       {box.handedOver === null && issue && <HandOver box={box} {...where} />}
       <HandedOver box={box} {...where} />
+      <Lines>
+        <Line to={`/story/${encodeURIComponent(box.key)}`}>{en.story}</Line>
+      </Lines>
     </Page>
   );
 }

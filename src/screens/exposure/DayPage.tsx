@@ -1,5 +1,6 @@
 /** The day as it stands: figure, standing, minutes, what was said of it. On a wide page the workings stand beside the figures. */
 import type { ReactNode } from 'react';
+import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { en as words } from '#words/exposure.ts';
@@ -44,6 +45,9 @@ export function DayPage({ day, heading, over, onPart }: DayPageProps) {
       <Minutes day={day} onSay={onPart} />
       <Said day={day} onPart={onPart} />
       <SamplesOfDay day={day} />
+      <Lines>
+        <Line to={`/story/${encodeURIComponent(`workday:${finding.workdayId}`)}`}>{words.story}</Line>
+      </Lines>
     </Page>
   );
 }

@@ -14,10 +14,11 @@ import { deviceZone, happenedNow, newId, now } from '#store/device.ts';
 import { useWrite } from '#store/hooks/useWrite.ts';
 import { type Registers, useBookMeta, useDraft } from '#store/hooks.ts';
 import { newFact } from '#store/newFact.ts';
+import { labelOf } from '#words/fieldNames.ts';
 import { en as words } from '#words/lists.ts';
 import { en as partsWords } from '#words/parts.ts';
-import { nameInWords } from '#words/quantity.ts';
 import { notWritten } from '#words/saving.ts';
+import { valueText } from '#words/valueText.ts';
 import { changesOf, factsOf, needsReason } from './changes.ts';
 import type { Editing } from './Lists.tsx';
 import { entries } from './registers.ts';
@@ -114,21 +115,24 @@ export function EditEntry({ editing, registers, aside, onDone }: EditEntryProps)
           error={errorOf(errors, 'why')}
         />
       )}
-      {record !== null && <Struck record={record} />}
+      {record !== null && <Struck record={record} registers={registers} />}
+      {record !== null && (
+        <Lines>
+          <Line to={`/story/${encodeURIComponent(record.key)}`}>{words.story}</Line>
+        </Lines>
+      )}
     </Page>
   );
 }
 
-const shown = (value: unknown): string =>
-  value === null ? words.nothing : typeof value === 'string' ? value : JSON.stringify(value);
-
-function Struck({ record }: { readonly record: AnyRecord }) {
+function Struck({ record, registers }: { readonly record: AnyRecord; readonly registers: Registers }) {
+  const naming = { nameOf: (id: string) => registers.jobClassifications.byId.get(id)?.name, zone: deviceZone() };
   if (record.strikes.length === 0) return null;
   return (
     <Lines heading={words.struckHeading}>
       {record.strikes.map(({ correctionId, path, old, why }) => (
         <Line key={correctionId}>
-          <s>{words.struck(nameInWords(path.slice(1)), shown(old), why)}</s>
+          <s>{words.struck(labelOf(path), valueText(path, old, naming), why)}</s>
         </Line>
       ))}
     </Lines>

@@ -6,7 +6,16 @@ import { useSamplesNumbered } from '#store/hooks/useSamplesNumbered.ts';
 import { en as words } from '#words/results.ts';
 import { LineMeaning } from './LineMeaning.tsx';
 import styles from './results.module.css';
-import { fieldName, isBlankRow, type ReportText, type RowField, type RowText, rowFields } from './resultsDraft.ts';
+import {
+  chooserName,
+  fieldName,
+  isBlankRow,
+  type ReportText,
+  type RowField,
+  type RowText,
+  rowFields,
+} from './resultsDraft.ts';
+import { WhichCassette } from './WhichCassette.tsx';
 
 export interface ResultRowProps {
   readonly row: RowText;
@@ -31,7 +40,8 @@ export function ResultRow({ row, line, report, errors, today, onChange, onRemove
   const legendId = useId();
   const checked = checkSampleNumber(row.number);
   const samples = useSamplesNumbered(checked.kind === 'right' ? checked.sampleNumber : null);
-  const sample = samples?.length === 1 ? samples[0] : undefined;
+  const shared = samples !== undefined && samples.length > 1;
+  const sample = shared ? samples.find(({ id }) => id === row.sampleId) : samples?.[0];
   const rowErrors = rowFields.flatMap((field) => {
     const text = errorOf(errors, fieldName(row, field));
     return text === undefined ? [] : [{ field, text }];
@@ -58,6 +68,14 @@ export function ResultRow({ row, line, report, errors, today, onChange, onRemove
           />
         ))}
       </div>
+      {shared && (
+        <WhichCassette
+          row={row}
+          samples={samples}
+          error={errorOf(errors, chooserName(row))}
+          onChoose={(sampleId) => onChange({ sampleId })}
+        />
+      )}
       {sample !== undefined && <LineMeaning sample={sample} row={row} report={report} today={today} />}
       {samples?.length === 0 && checked.kind === 'right' && (
         <p className={styles.meaning}>{words.numberUnknown(checked.sampleNumber)}</p>

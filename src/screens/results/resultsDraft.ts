@@ -23,6 +23,8 @@ export interface RowText {
   readonly limit: string;
   readonly volume: string;
   readonly concentration: string;
+  /** Which cassette is meant, where the number stands on more than one. Absent until somebody says. */
+  readonly sampleId?: string | null;
 }
 
 export interface ResultsDraft {
@@ -32,6 +34,9 @@ export interface ResultsDraft {
 
 export const rowFields = ['number', 'mass', 'limit', 'volume', 'concentration'] as const;
 export type RowField = (typeof rowFields)[number];
+
+/** The name of the choice between cassettes with one number. */
+export const chooserName = (row: RowText): string => `row-${row.key}-cassette`;
 
 export const fieldName = (row: RowText, field: RowField): string => `row-${row.key}-${field}`;
 
@@ -72,7 +77,12 @@ export function withBlankRow(rows: readonly RowText[]): readonly RowText[] {
 }
 
 export const changedRow = (rows: readonly RowText[], key: string, part: Partial<RowText>): readonly RowText[] =>
-  withBlankRow(rows.map((row) => (row.key === key ? { ...row, ...part } : row)));
+  withBlankRow(
+    rows.map((row) => (row.key === key ? { ...row, ...(part.number === undefined ? {} : another), ...part } : row)),
+  );
+
+/** Another number may be another cassette. */
+const another = { sampleId: null };
 
 export const withoutRow = (rows: readonly RowText[], key: string): readonly RowText[] =>
   withBlankRow(rows.filter((row) => row.key !== key));

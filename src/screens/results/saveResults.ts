@@ -10,7 +10,7 @@ import { en as partsWords } from '#words/parts.ts';
 import { en as words } from '#words/results.ts';
 import { notWritten } from '#words/saving.ts';
 import { type ResultBody, readNumber, readReport, readRow } from './readResults.ts';
-import { fieldName, isBlankRow, type ResultsDraft, type RowText } from './resultsDraft.ts';
+import { chooserName, fieldName, isBlankRow, type ResultsDraft, type RowText } from './resultsDraft.ts';
 
 export interface ReadyRow {
   readonly row: RowText;
@@ -27,8 +27,8 @@ async function sampleOf(read: FieldReader, row: RowText, number: string | null):
   const found = await samplesNumbered(number);
   const field = fieldName(row, 'number');
   if (found.length === 0) return read.add(field, words.numberUnknown(number));
-  if (found.length > 1) return read.add(field, words.numberShared(number));
-  return found[0] ?? null;
+  if (found.length === 1) return found[0] ?? null;
+  return found.find(({ id }) => id === row.sampleId) ?? read.add(chooserName(row), words.numberShared(number));
 }
 
 export async function readAll(draft: ResultsDraft, today: string): Promise<Ready> {
@@ -40,9 +40,12 @@ export async function readAll(draft: ResultsDraft, today: string): Promise<Ready
   const seen = new Set<string>();
   for (const row of rows) {
     const number = readNumber(read, row);
-    if (number !== null && seen.has(number)) read.add(fieldName(row, 'number'), words.numberTwice(number));
-    if (number !== null) seen.add(number);
     const sample = await sampleOf(read, row, number);
+    // Two lines with one number are right when they are two cassettes.
+    const line = sample?.id ?? number;
+    if (number !== null && line !== null && seen.has(line))
+      read.add(fieldName(row, 'number'), words.numberTwice(number));
+    if (line !== null) seen.add(line);
     const body = readRow(read, row);
     if (report && sample && body) ready.push({ row, sample, body: { ...report, ...body, sampleId: sample.id } });
   }

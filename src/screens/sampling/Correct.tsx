@@ -90,7 +90,7 @@ export function Correct({ sampling }: { readonly sampling: Sampling }) {
         <>
           <p>
             {field.label}. {words.now}:{' '}
-            {valueText(field.path, field.value, { nameOf: namesIn(book), zone: place.zone })}
+            {valueText(field.path, field.value, { nameOf: namesIn(book), zone: place.zone, on: sample.workOn })}
           </p>
           <NewValue field={field} typed={typed} change={change} errors={errors} sampling={sampling} />
           <TextField

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { wallTimeOf } from '#core/calendar.ts';
 import { checksOfSample } from '#findings/checks.ts';
 import { namesIn } from '#findings/naming.ts';
+import { type OpenMatter, openMatters } from '#findings/openMatters.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { RecordBase, Strike } from '#records/book.ts';
@@ -19,7 +20,10 @@ export function Story({ sampling }: { readonly sampling: Sampling }) {
   const checks = checksOfSample(sample, book);
   const records: readonly (RecordBase | null)[] = [sample, checks.before, checks.after];
   const strikes = records.flatMap((record) => record?.strikes ?? []);
-  const conflicts = records.flatMap((record) => record?.conflicts ?? []);
+  const keys = records.map((record) => record?.key);
+  const open = openMatters(book).filter(
+    ({ kind, recordKeys }) => kind !== 'sheetDiffers' && recordKeys.some((key) => keys.includes(key)),
+  );
   const lines = storyOf(sample, book);
   return (
     <>
@@ -28,18 +32,18 @@ export function Story({ sampling }: { readonly sampling: Sampling }) {
           <OneLine key={line.key} line={line} sampling={sampling} strikes={strikes} picking={picking} />
         ))}
       </Lines>
-      {conflicts.length > 0 && (
+      {open.length > 0 && (
         <Lines heading={words.conflict}>
-          {conflicts.map(({ factId, path }) => (
-            <Line
-              key={factId + path}
-              to={`/sample/${sample.id}?do=settle&fact=${factId}&path=${encodeURIComponent(path)}`}
-            >
-              {words.settle(labelOf(path))}
+          {open.map((matter) => (
+            <Line key={matter.key} to={`/settle/${encodeURIComponent(matter.key)}`}>
+              {words.settle(whatIsOpen(matter))}
             </Line>
           ))}
         </Lines>
       )}
+      <Lines>
+        <Line to={`/story/${encodeURIComponent(sample.key)}`}>{words.whole.link}</Line>
+      </Lines>
       {lines.some(({ fields }) => fields.length > 0) && (
         <div>
           <QuietAction onClick={() => setPicking(!picking)}>{picking ? words.done : words.correct}</QuietAction>
@@ -48,6 +52,9 @@ export function Story({ sampling }: { readonly sampling: Sampling }) {
     </>
   );
 }
+
+const whatIsOpen = (matter: OpenMatter): string =>
+  matter.kind === 'conflict' ? labelOf(matter.conflict.path) : (words.open[matter.kind] ?? '');
 
 interface OneLineProps {
   readonly line: StoryLine;
@@ -93,7 +100,8 @@ function OneLine({ line, sampling, strikes, picking }: OneLineProps) {
 function Struck({ strike, sampling }: { readonly strike: Strike; readonly sampling: Sampling }) {
   const { book, place } = sampling;
   const { path, old, why, by } = strike;
-  const text = (value: unknown): string => valueText(path, value, { nameOf: namesIn(book), zone: place.zone });
+  const text = (value: unknown): string =>
+    valueText(path, value, { nameOf: namesIn(book), zone: place.zone, on: sampling.sample.workOn });
   if (old === null) return <span className={styles.struck}>{words.added(labelOf(path), text(strike.new))}</span>;
   return (
     <span className={styles.struck}>
