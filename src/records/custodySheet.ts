@@ -1,7 +1,8 @@
 /**
  * The values a custody sheet is made with: what the courier and the laboratory read. Written when the box is packed; used to be the
- * laboratory's own paper form. The same JSON is attached to the PDF and stored in the fact custodySheetIssued.v1, so that a lost
- * phone's shift can be rebuilt from the sheet. It holds no personal data beyond what the sheet prints.
+ * laboratory's own paper form. The same JSON is attached to the PDF and stored in the fact custodySheetIssued.v1; the record behind it is
+ * attached beside it (store/recordOfBox.ts), and from that a lost phone's shift is rebuilt. It holds no personal data beyond what the
+ * sheet prints.
  */
 import { z } from 'zod';
 import { day, instant, note, recordId, text } from './common.ts';

@@ -95,6 +95,33 @@ describe('the custody sheet as PDF', () => {
     expect(JSON.parse(readFileSync(`${out}/data.json`, 'utf8'))).toEqual(sheet);
   });
 
+  // ISO 19005-3, 6.8: an attached file of PDF/A-3 has its type and its relation to the document.
+  asks('qpdf', 'carries the record beside the sheet, with type, relation and what it is', async (qpdf) => {
+    const path = `${out}/beside.pdf`;
+    writeFileSync(path, await custodyPdf(sheetWith(4), { paper: 'letter', fonts, record: 'one line\n' }));
+    expect(qpdf(['--check', path])).toContain('No syntax or stream encoding errors');
+    const attachments = qpdf(['--list-attachments', '--verbose', path]);
+    for (const part of ['custody-sheet.json', 'record.txt', 'text/plain', 'The record that this sheet rests on'])
+      expect(attachments).toContain(part);
+    const bytes = readFileSync(path, 'latin1');
+    expect(bytes.match(/\/AFRelationship \/(Data|Source)/g)).toEqual([
+      '/AFRelationship /Data',
+      '/AFRelationship /Source',
+    ]);
+  });
+
+  asks('pdftoppm', 'the record beside it changes nothing on the page', async (pdftoppm) => {
+    const drawn = await Promise.all(
+      [null, 'one line\n'.repeat(5000)].map(async (record, at) => {
+        const path = `${out}/record-${at}`;
+        writeFileSync(`${path}.pdf`, await custodyPdf(sheetWith(22), { paper: 'letter', fonts, record }));
+        pdftoppm(['-r', '60', '-png', `${path}.pdf`, path]);
+        return [1, 2].map((page) => readFileSync(`${path}-${page}.png`));
+      }),
+    );
+    expect(drawn[1]).toEqual(drawn[0]);
+  });
+
   test('the same sheet gives the same bytes; another paper or figure gives others', async () => {
     const sheet = sheetWith(20);
     const first = await custodyPdf(sheet, { paper: 'letter', fonts });
