@@ -82,7 +82,7 @@ export function recordName(key: string, book: Book): string {
   return say?.(key.slice(at + 1), book) || en.unknown;
 }
 
-/** The site whose zone a record's moments are told in; null for what belongs to no site. */
+/** The zone a record's moments are told in: of its site, or the one that all sites share; null where neither is known. */
 export function zoneOfRecord(key: string, book: Book): string | null {
   const at = key.indexOf(':');
   const [kind, id] = [key.slice(0, at), key.slice(at + 1)];
@@ -94,5 +94,7 @@ export function zoneOfRecord(key: string, book: Book): string | null {
     box: book.boxes.get(id)?.packed.siteId,
     workday: [...book.samples.values()].find(({ workdayId }) => workdayId === id)?.siteId,
   }[kind];
-  return book.sites.get(siteId ?? '')?.zone ?? null;
+  const zones = new Set([...book.sites.values()].map((site) => site.zone));
+  const everywhere = zones.size === 1 ? [...zones][0] : undefined;
+  return book.sites.get(siteId ?? '')?.zone ?? everywhere ?? null;
 }

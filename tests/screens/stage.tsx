@@ -11,9 +11,12 @@ import { WorkerPage } from '#screens/fitting/WorkerPage.tsx';
 import { FlowCheck } from '#screens/flow/FlowCheck.tsx';
 import { After } from '#screens/sampling/After.tsx';
 import { Sample } from '#screens/sampling/Sample.tsx';
+import { Settle } from '#screens/settle/Settle.tsx';
+import { SettleMatter } from '#screens/settle/SettleMatter.tsx';
 import { Blank } from '#screens/shift/Blank.tsx';
 import { Conditions } from '#screens/shift/Conditions.tsx';
 import { Shift } from '#screens/shift/Shift.tsx';
+import { Story } from '#screens/story/Story.tsx';
 import { flushDrafts } from '#store/drafts.ts';
 import { setHolder } from '#store/holder.ts';
 import { closeBook, newBook } from '#store/opening.ts';
@@ -74,6 +77,9 @@ export function visit(path: string): ReturnType<typeof userEvent.setup> {
         <Route path="/worker/:sampleId">{({ sampleId }) => <WorkerPage sampleId={sampleId} />}</Route>
         <Route path="/sample/:sampleId">{({ sampleId }) => <Sample sampleId={sampleId} />}</Route>
         <Route path="/sample/:sampleId/after">{({ sampleId }) => <After sampleId={sampleId} />}</Route>
+        <Route path="/settle" component={Settle} />
+        <Route path="/settle/:key">{({ key }) => <SettleMatter matterKey={decodeURIComponent(key)} />}</Route>
+        <Route path="/story/:key">{({ key }) => <Story recordKey={decodeURIComponent(key)} />}</Route>
       </Switch>
     </Router>,
   );

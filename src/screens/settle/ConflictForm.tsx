@@ -4,7 +4,6 @@ import { Choice, type ChoiceOption } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import { readFact, type StoredFact } from '#records/canonical.ts';
 import { segmentsOf, valueAt } from '#records/pointer.ts';
-import { useFactsAbout } from '#store/hooks/useFactsAbout.ts';
 import { newFact } from '#store/newFact.ts';
 import { labelOf } from '#words/fieldNames.ts';
 import { en } from '#words/settle.ts';
@@ -29,15 +28,15 @@ function firstValue({ conflict }: ConflictMatter, facts: readonly StoredFact[]):
   return valueAt({ ...read.fact.body, happened: { at: read.fact.happened.at } }, segmentsOf(path));
 }
 
-function optionsOf(settling: Settling<ConflictMatter>, facts: readonly StoredFact[]): readonly ChoiceOption[] {
-  const { matter } = settling;
+function optionsOf(settling: Settling<ConflictMatter>): readonly ChoiceOption[] {
+  const { matter, facts } = settling;
   const { factId, path, candidates, standing } = matter.conflict;
   const naming = namingOf(settling);
   const hint = (id: string, ...more: readonly string[]): string => {
     const fact = envelopeOf(id, facts);
     const why = fact === undefined ? [] : [words.because(fact.why ?? words.noReason)];
     const stands = id === standing ? [words.stands] : [];
-    return [writtenBy(id, facts, settling), ...(id === factId && !fact?.why ? [] : why), ...more, ...stands].join('; ');
+    return [writtenBy(id, settling), ...(id === factId && !fact?.why ? [] : why), ...more, ...stands].join('; ');
   };
   const first = firstValue(matter, facts);
   return [
@@ -60,8 +59,7 @@ function happenedAt(factId: string, facts: readonly StoredFact[]): string | null
 }
 
 export function ConflictForm({ settling }: { readonly settling: Settling<ConflictMatter> }) {
-  const { matter, zone } = settling;
-  const facts = useFactsAbout(matter.recordKeys) ?? [];
+  const { matter, facts, zone } = settling;
   const { factId, path, candidates } = matter.conflict;
   const label = labelOf(path);
   const at = path === '/happened/at' ? null : happenedAt(factId, facts);
@@ -91,7 +89,7 @@ export function ConflictForm({ settling }: { readonly settling: Settling<Conflic
           <Choice
             name="chosen"
             label={words.which}
-            options={optionsOf(settling, facts)}
+            options={optionsOf(settling)}
             value={chosen}
             onChange={(value) => change({ chosen: value })}
             error={errorOf(errors, 'chosen')}

@@ -6,7 +6,6 @@ import type { FieldReader } from '#parts/fieldReader.ts';
 import { Notice } from '#parts/Notice.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import { checkSampleNumber } from '#records/sampleNumber.ts';
-import { useFactsAbout } from '#store/hooks/useFactsAbout.ts';
 import { useNextNumber } from '#store/hooks/useNextNumber.ts';
 import { newFact } from '#store/newFact.ts';
 import { sampleName } from '#words/recordNames.ts';
@@ -34,7 +33,6 @@ function readNumber(typed: string, shared: string, read: FieldReader): string {
 
 export function NumberForm({ settling }: { readonly settling: Settling<SameNumberMatter> }) {
   const { matter, book } = settling;
-  const facts = useFactsAbout(matter.recordKeys) ?? [];
   const next = useNextNumber() ?? '';
   const samples = matter.sampleIds.flatMap((id) => book.samples.get(id) ?? []);
   const blank: Draft = { sampleId: null, number: null, why: '' };
@@ -69,7 +67,7 @@ export function NumberForm({ settling }: { readonly settling: Settling<SameNumbe
             options={samples.map((sample) => ({
               value: sample.id,
               label: [sampleName(sample, book), book.sites.get(sample.siteId)?.name].filter(Boolean).join(', '),
-              hint: writtenBy(beganBy(sample.id), facts, settling),
+              hint: writtenBy(beganBy(sample.id), settling),
             }))}
             value={sampleId}
             onChange={(value) => change({ sampleId: value })}

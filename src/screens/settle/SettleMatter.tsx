@@ -8,7 +8,7 @@ import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import type { Book } from '#records/book.ts';
 import { deviceZone } from '#store/device.ts';
-import { useDevices } from '#store/hooks/useFactsAbout.ts';
+import { useDevices, useFactsAbout } from '#store/hooks/useFactsAbout.ts';
 import { useOpenRecords } from '#store/hooks/useOpenMatters.ts';
 import { useBookMeta, useBoxBook } from '#store/hooks.ts';
 import { en as words } from '#words/settle.ts';
@@ -29,19 +29,22 @@ export function SettleMatter({ matterKey = '' }: { readonly matterKey?: string }
   const devices = useDevices();
   const meta = useBookMeta();
   const book: Book | null | undefined = boxId === '' ? open : boxBook;
-  if (book === undefined || open === undefined || devices === undefined || meta === undefined)
+  const matter = book ? openMatters(book).find(({ key }) => key === matterKey) : undefined;
+  const facts = useFactsAbout(matter?.recordKeys ?? []);
+  if (!loaded(book, open, devices, meta, facts))
     return <Page heading={words.looking} back="/settle" backText={words.back} />;
-  const matter = book === null ? undefined : openMatters(book).find(({ key }) => key === matterKey);
-  if (book === null || matter === undefined) return <Gone />;
-  const zone = zoneOf(matter, book, deviceZone());
+  if (!book || matter === undefined || !devices || !facts) return <Gone />;
   return formOf({
     matter,
-    book: { ...book, takingIn: open.takingIn === true },
+    book: { ...book, takingIn: open?.takingIn === true },
     devices,
-    by: meta.holderPersonId,
-    zone,
+    facts,
+    by: meta?.holderPersonId ?? null,
+    zone: zoneOf(matter, book, deviceZone()),
   });
 }
+
+const loaded = (...answers: readonly unknown[]): boolean => answers.every((answer) => answer !== undefined);
 
 const of = <M extends OpenMatter>(settling: Settling, matter: M): Settling<M> => ({ ...settling, matter });
 

@@ -5,7 +5,6 @@ import { Choice } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import { Line, Lines } from '#parts/Lines.tsx';
 import type { Book, SampleRecord } from '#records/book.ts';
-import { useFactsAbout } from '#store/hooks/useFactsAbout.ts';
 import { useSampleBook } from '#store/hooks.ts';
 import { newFact } from '#store/newFact.ts';
 import { formatEstimate } from '#words/quantity.ts';
@@ -31,8 +30,7 @@ function dayText(sample: SampleRecord, book: Book, counts: boolean): string {
 }
 
 export function VoidForm({ settling }: { readonly settling: Settling<VoidMatter> }) {
-  const { matter, book } = settling;
-  const facts = useFactsAbout(matter.recordKeys) ?? [];
+  const { matter, book, facts } = settling;
   const around = useSampleBook(matter.sampleId);
   const sample = (around ?? book).samples.get(matter.sampleId);
   const day = (counts: boolean): string => (sample && around ? ` ${dayText(sample, around, counts)}` : '');
@@ -55,9 +53,9 @@ export function VoidForm({ settling }: { readonly settling: Settling<VoidMatter>
       {({ stands }, change, errors) => (
         <>
           <Lines>
-            <Line detail={writtenBy(matter.voidFactId, facts, settling)}>{words.voided(why)}</Line>
+            <Line detail={writtenBy(matter.voidFactId, settling)}>{words.voided(why)}</Line>
             {(sample?.results ?? []).map((result) => (
-              <Line key={result.factId} detail={writtenBy(result.factId, facts, settling)}>
+              <Line key={result.factId} detail={writtenBy(result.factId, settling)}>
                 {words.result(result.reportNumber, valueText('/mass', result.mass, namingOf(settling)))}
               </Line>
             ))}

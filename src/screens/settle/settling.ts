@@ -15,6 +15,8 @@ export interface Settling<M extends OpenMatter = OpenMatter> {
   readonly matter: M;
   readonly book: Book;
   readonly devices: Devices;
+  /** Every fact about the records in dispute. */
+  readonly facts: readonly StoredFact[];
   /** Person id of whoever holds the device. */
   readonly by: string | null;
   /** In which moments are told: that of the site, else of the device. */
@@ -46,8 +48,8 @@ export function envelopeOf(
 }
 
 /** Who wrote a fact, when, on which device, and the reason given. */
-export function writtenBy(id: string, facts: readonly StoredFact[], settling: Settling): string {
-  const { book, devices, zone } = settling;
+export function writtenBy(id: string, settling: Settling): string {
+  const { book, devices, facts, zone } = settling;
   const fact = envelopeOf(id, facts);
   if (fact === undefined) return words.conflict.notHere;
   const who = book.people.get(fact.by ?? '')?.name ?? words.conflict.nobody;

@@ -23,10 +23,12 @@ export async function factsAboutKeys(db: BookDatabase, keys: readonly string[]):
 export function useFactsAbout(keys: readonly string[]): readonly StoredFact[] | undefined {
   const session = useSyncExternalStore(onBookState, openSession);
   const asked = keys.join(' ');
-  return useLiveQuery(
-    () => (session === null ? [] : factsAboutKeys(session.db, asked === '' ? [] : asked.split(' '))),
-    [session, asked],
-  );
+  // The answer to an earlier question stays until the next one is there: it is told by what it answers.
+  const answer = useLiveQuery(async () => {
+    if (session === null) return { asked, facts: [] };
+    return { asked, facts: await factsAboutKeys(session.db, asked === '' ? [] : asked.split(' ')) };
+  }, [session, asked]);
+  return answer?.asked === asked ? answer.facts : undefined;
 }
 
 export interface Devices {
