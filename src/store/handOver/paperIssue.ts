@@ -9,6 +9,7 @@ import { factIdOf } from '#records/chain.ts';
 import { type CustodySheet, custodySheet, isAbsent } from '#records/custodySheet.ts';
 import type { NewFact } from '#records/fact.ts';
 import { bookHeader } from '#records/fileFormat.ts';
+import { derivedRow } from '../folding.ts';
 import { newFact } from '../newFact.ts';
 import { theSession } from '../session.ts';
 import { type Written, write } from '../write.ts';
@@ -64,8 +65,11 @@ export async function issueFromPaper(pdfHash: string): Promise<'written' | 'know
   if (of === undefined || !sheet.success) return 'none';
   const { boxId, revision } = sheet.data;
   if (of.boxId !== boxId || of.revision !== revision) return 'none';
-  const box = (await db.records.get(`box:${boxId}`))?.record as BoxRecord | undefined;
-  if (box === undefined) return 'none';
+  // From the journal: after a large take-in the derived rows may still be on their way.
+  const key = `box:${boxId}`;
+  const row = derivedRow(key, await db.journal.where('about').equals(key).toArray());
+  if (row === null) return 'none';
+  const box = row.record as BoxRecord;
   // The same revision or a later one: the book knows of this sheet, or of what replaced it.
   if (box.issues.some((issue) => Number(issue.revision) >= Number(revision))) return 'known';
   const fact = factOf(sheet.data, of.paper, pdfHash);
