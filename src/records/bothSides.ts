@@ -33,6 +33,9 @@ export interface BothSides {
 const disputable =
   /"kind":\s*"(?:valueCorrected|correctionSettled|workHoursStated|otherWorkAsked|dayDescribed|conditionsNoted|flowDecided|fittingChecked|resultReceived|sampleVoided|voidReviewed)\.v1"/;
 
+/** Whether a fact of this kind can put its record into dispute. */
+export const mayDispute = (kind: string): boolean => disputable.test(`"kind":"${kind}"`);
+
 interface Side {
   readonly here: StoredFact[];
   readonly there: StoredFact[];

@@ -3,8 +3,10 @@ import type { BookDatabase } from './database.ts';
 import { derivedEdition } from './edition.ts';
 import { storageFailure } from './failures.ts';
 import { derivedRow, isReadable } from './folding.ts';
+import type { TakeInMark } from './handOver/handOver.ts';
 import { setDerivedComplete } from './marks.ts';
 import { bookState, openSession, type Session, setBookState } from './session.ts';
+import { afterTakeIn } from './takeInLock.ts';
 
 const chunkKeys = 200;
 
@@ -31,7 +33,7 @@ async function survey(db: BookDatabase): Promise<Survey> {
 }
 
 /** One chunk: fresh facts in, rows out, in one transaction, so that a write in between is never overwritten by what was read before. */
-const rebuildChunk = (db: BookDatabase, keys: readonly string[]) =>
+export const rebuildChunk = async (db: BookDatabase, keys: readonly string[]): Promise<void> =>
   db.transaction('rw', db.journal, db.records, async () => {
     const facts = await Promise.all(keys.map((key) => db.journal.where('about').equals(key).toArray()));
     const rows = keys.flatMap((key, index) => derivedRow(key, facts[index] ?? []) ?? []);
@@ -56,23 +58,42 @@ async function removeStale(db: BookDatabase, keys: readonly string[]): Promise<v
   });
 }
 
-/** Rebuilds every derived row. Interrupted, it starts again at the next opening. Rejects with what the database throws. */
-export async function rebuild(session: Session): Promise<void> {
+const markOf = async (db: BookDatabase): Promise<TakeInMark | undefined> =>
+  (await db.meta.get('takeIn'))?.value as TakeInMark | undefined;
+
+/**
+ * The rows are whole, unless a take-in moved on meanwhile in another window. A file whose facts were all in already is whole with them:
+ * its mark goes.
+ */
+const declareWhole = (db: BookDatabase, before: TakeInMark | undefined, unreadable: readonly string[]) =>
+  db.transaction('rw', db.meta, async () => {
+    const mark = await markOf(db);
+    if (mark?.of !== before?.of || mark?.doneCount !== before?.doneCount) return false;
+    await db.meta.bulkPut([
+      { key: 'derived', value: derivedEdition },
+      { key: 'unreadable', value: unreadable },
+    ]);
+    if (mark !== undefined && mark.doneCount >= mark.totalCount) await db.meta.delete('takeIn');
+    return true;
+  });
+
+/** The same for whoever holds the lock already. */
+export async function rebuildNow(session: Session): Promise<void> {
   const { db, which } = session;
   setDerivedComplete(which, false);
+  const before = await markOf(db);
   const { keys, unreadable } = await survey(db);
   for (let from = 0; from < keys.length; from += chunkKeys) {
     tell(session, { done: from, total: keys.length }, unreadable);
     await rebuildChunk(db, keys.slice(from, from + chunkKeys));
   }
   await removeStale(db, keys);
-  await db.meta.bulkPut([
-    { key: 'derived', value: derivedEdition },
-    { key: 'unreadable', value: unreadable },
-  ]);
-  setDerivedComplete(which, true);
+  if (await declareWhole(db, before, unreadable)) setDerivedComplete(which, true);
   tell(session, null, unreadable);
 }
+
+/** Rebuilds every derived row. Interrupted, it starts again at the next opening. Rejects with what the database throws. */
+export const rebuild = (session: Session): Promise<void> => afterTakeIn(session.which, () => rebuildNow(session));
 
 let running: Promise<void> = Promise.resolve();
 

@@ -7,10 +7,11 @@ import { readBookText } from '#records/bookReading.ts';
 import { hashOf } from '#store/files.ts';
 import { derivedRow } from '#store/folding.ts';
 import { readPaper } from '#store/handOver/fromPaper.ts';
+import { lookInto } from '#store/handOver/looking.ts';
 import { fromPaperText, issueFromPaper } from '#store/handOver/paperIssue.ts';
-import { restoreInto } from '#store/handOver/restoring.ts';
+import { takeIn } from '#store/handOver/taking.ts';
 import { newFact } from '#store/newFact.ts';
-import { newBook } from '#store/opening.ts';
+import { newBook, openBooks } from '#store/opening.ts';
 import { boxBook } from '#store/reading.ts';
 import { rebuildSettled } from '#store/rebuild.ts';
 import { theSession } from '#store/session.ts';
@@ -186,13 +187,12 @@ describe('a book rebuilt from a sheet', () => {
   };
 
   async function rebuilt(): Promise<void> {
-    const { bookId } = theSession();
     await pickUp(newDevice());
-    const read = readBookText(issued.record);
-    if (read.kind !== 'read') throw new Error('unread');
-    const rows = read.entries.map((each) => ({ ...each, about: (JSON.parse(each.text) as Line).about }));
-    const files = [{ hash: issued.hash, type: 'application/pdf', bytes: issued.pdf }];
-    expect(await restoreInto('book', bookId, rows, files)).toMatchObject({ bookId });
+    await openBooks();
+    const looked = await lookInto(new Blob([issued.record]));
+    if (looked.kind !== 'preview') throw new Error('unread');
+    expect(await takeIn(looked)).toMatchObject({ kind: 'takenIn' });
+    await theSession().db.files.put({ hash: issued.hash, type: 'application/pdf', bytes: issued.pdf });
     await rebuildSettled();
   }
 

@@ -1,136 +1,96 @@
-/** Looks into a backup and says what it holds against the open book, or against an empty device. Changes nothing. */
-
-import { readBookText } from '#records/bookReading.ts';
-import { readFact } from '#records/canonical.ts';
-import type { JournalEntry } from '#records/chain.ts';
-import { compareTakeIn, type Have, type HeldEntry, type TakeInComparison } from '#records/merge.ts';
-import { sameNumber } from '#records/sampleNumber.ts';
-import type { FileRow, Which } from '../database.ts';
-import { hashOf } from '../files.ts';
+/**
+ * Looks into a file of a book and says what it holds against the open book, or against an empty device. Changes nothing. Reads in slices,
+ * within the limits of limits.ts, and never throws for what is in the file.
+ */
+import { breathe } from '../breath.ts';
+import { storageFailure } from '../failures.ts';
+import { reopen } from '../reopening.ts';
 import { openSession, type Session } from '../session.ts';
-import type { Looked, LookOptions, LookRefusal, Preview } from './handOver.ts';
-import { unpack } from './unpacking.ts';
+import { checkFiles } from './fileCheck.ts';
+import type { Looked, LookOptions } from './handOver.ts';
+import { takeInLimits } from './limits.ts';
+import { previewOf } from './previewing.ts';
+import { sourceOf } from './source.ts';
+import { readText, refusalByFault } from './throughText.ts';
+import { stopIfAsked, Unfit } from './unfit.ts';
 
-/** What a preview stands on, kept apart from what screens see. */
-export interface Contents {
-  readonly which: Which;
-  readonly entries: readonly JournalEntry[];
-  readonly files: readonly FileRow[];
-  /** The session it was compared with; null for a restore. */
-  readonly against: Session | null;
-}
-const contents = new WeakMap<Preview, Contents>();
-export const contentsOf = (preview: Preview): Contents | undefined => contents.get(preview);
-
-const refused = (why: LookRefusal, intactCount = 0): Looked => ({ kind: 'refused', why, intactCount });
-const fileName = /^files\/([0-9a-f]{64})\.(pdf|bin)$/;
-
-type Parts =
-  | { readonly kind: 'parts'; readonly text: string; readonly files: readonly FileRow[]; readonly damagedCount: number }
-  | { readonly kind: 'refused'; readonly why: LookRefusal };
-
-/** The text alone is taken too: someone may have unpacked it. */
-async function plainText(file: Blob): Promise<Parts> {
-  const head = await file.slice(0, 200).text();
-  if (!head.startsWith('{') || !head.includes('fullshift-book')) return { kind: 'refused', why: 'notABackup' };
-  return { kind: 'parts', text: await file.text(), files: [], damagedCount: 0 };
-}
-
-async function partsOf(file: Blob, salvage: boolean): Promise<Parts> {
-  const unpacked = await unpack(file, (name) => name === 'book.txt' || fileName.test(name), { evenCut: salvage });
-  if (unpacked.kind === 'refused') return unpacked.why === 'notABackup' ? plainText(file) : unpacked;
-  const text = unpacked.entries.get('book.txt');
-  if (text === undefined) return { kind: 'refused', why: 'notABackup' };
-  const files = [...unpacked.entries].flatMap(([name, bytes]): FileRow[] => {
-    const found = fileName.exec(name);
-    if (found === null || hashOf(bytes) !== found[1]) return [];
-    return [{ hash: found[1], type: found[2] === 'pdf' ? 'application/pdf' : 'application/octet-stream', bytes }];
+/** The file itself, out of its seal if it has one. */
+async function unsealed(file: Blob, options: LookOptions): Promise<Blob | 'sealed'> {
+  const head = await file.slice(0, 40).text();
+  if (!head.startsWith('age-encryption.org/') && !head.startsWith('-----BEGIN AGE')) return file;
+  const { passphrase, signal, onProgress } = options;
+  if (file.size > takeInLimits.fileBytes) throw new Unfit('tooLarge');
+  if (passphrase === undefined) return 'sealed';
+  const { unseal } = await import('./sealing.ts');
+  const opened = await unseal(file, passphrase, {
+    ...(signal === undefined ? {} : { signal }),
+    ...(onProgress === undefined ? {} : { onProgress }),
   });
-  const damagedCount = unpacked.entries.size - 1 - files.length;
-  return { kind: 'parts', text: new TextDecoder().decode(text), files, damagedCount };
+  if (opened.kind === 'opened') return opened.blob;
+  throw new Unfit(opened.why);
 }
 
-/** The firm's name, or the book's id where the first fact is not in the file. */
-function firmNameIn(entries: readonly JournalEntry[], bookId: string): string {
-  for (const { text } of entries) {
-    if (!text.includes('"bookOpened.v1"')) continue;
-    const { body } = JSON.parse(text) as { body?: { bookId?: unknown; firmName?: unknown } };
-    if (body?.bookId === bookId) return String(body.firmName);
+/** Damaged: what could still be read of it is counted, so that a person can choose. */
+async function intactIn(file: Blob, options: LookOptions, session: Session | null): Promise<number> {
+  try {
+    return (await readText(await sourceOf(file, true), options, session)).comparison.rows.length;
+  } catch (error) {
+    if (error instanceof Unfit) return 0;
+    throw error;
   }
-  return bookId;
 }
 
-/** Labels that two samples would bear, among all these facts. */
-function sharedNumbersIn(texts: Iterable<string>): readonly string[] {
-  const samples = new Map<string, { id: string; sampleNumber: string }>();
-  for (const text of texts) {
-    if (!/"(samplePrepared|blankOpened)\.v1"/.test(text)) continue;
-    const read = readFact(text);
-    if (read.kind !== 'known') continue;
-    const { sampleId, sampleNumber } = read.fact.body as { sampleId: string; sampleNumber: string };
-    samples.set(sampleId, { id: sampleId, sampleNumber });
+/** The text, read through. Throws `Unfit`. */
+async function readBook(file: Blob, options: LookOptions, session: Session | null) {
+  const salvage = options.salvage === true;
+  try {
+    const source = await sourceOf(file, salvage);
+    return { source, ...(await readText(source, options, session)) };
+  } catch (error) {
+    if (!(error instanceof Unfit) || error.why !== 'damaged' || salvage) throw error;
+    throw new Unfit('damaged', await intactIn(file, options, session));
   }
-  return sameNumber(samples.values()).map(({ sampleNumber }) => sampleNumber);
 }
 
-async function haveIn(session: Session): Promise<Have> {
-  const rows = await session.db.journal.toArray();
-  const entries = new Map(rows.map(({ id, text, link }) => [id, { text, link }]));
-  return { bookId: session.bookId, practice: session.which === 'practice', entries };
-}
-
-const mismatch = (found: TakeInComparison, practice: boolean): LookRefusal | null => {
-  if (found.practiceMismatch) return practice ? 'practiceIntoReal' : 'realIntoPractice';
-  return found.otherBook ? 'otherBook' : null;
-};
-
-/** Never throws for what is in the file. `salvage` shows what is left of a damaged one. */
-export async function lookInto(file: Blob, { salvage = false }: LookOptions = {}): Promise<Looked> {
-  const parts = await partsOf(file, salvage);
-  if (parts.kind === 'refused') return refused(parts.why);
-  const read = readBookText(parts.text);
-  if (read.kind === 'refused' && !(salvage && read.header !== null && read.intact.length > 0)) {
-    const { why } = read.fault;
-    const named = { foreign: 'notABackup', newerFormat: 'newerFormat', cut: 'damaged', damaged: 'damaged' } as const;
-    return refused(named[why], read.intact.length);
-  }
-  const entries = read.kind === 'read' ? read.entries : read.intact;
-  const header = read.header;
-  if (header === null) return refused('damaged');
-  const { bookId, practice } = header;
+async function looked(chosen: Blob, options: LookOptions): Promise<Looked> {
   const session = openSession();
-  const have = session === null ? { bookId, practice, entries: new Map<string, HeldEntry>() } : await haveIn(session);
-  const found = compareTakeIn(have, { bookId, practice, entries });
-  const why = mismatch(found, practice);
-  if (why !== null) return refused(why);
-  if (found.brokenChain.length > 0 && found.forks.length === 0 && !salvage) return refused('damaged', found.new.length);
-  const preview: Preview = {
-    kind: 'preview',
-    fileName: file instanceof File ? file.name : '',
-    from: null,
-    part: 'everything',
-    newByKind: {},
-    newBetween: null,
-    bothChanged: [],
-    voidAgainstResult: [],
-    brokenCount: found.brokenChain.length,
-    filesMissingCount: 0,
-    bookId,
-    firmName: firmNameIn(entries, bookId),
-    practice,
-    factsCount: entries.length,
-    newCount: found.new.length,
-    sameCount: found.same.length,
-    forks: found.forks.map(({ id }) => id),
-    sharedNumbers: sharedNumbersIn([...have.entries.values(), ...found.new].map(({ text }) => text)),
-    gaps: found.gaps,
-    unreadableCount: found.unreadable.length,
-    newerCount: found.newer.unknownKinds.length,
-    filesCount: parts.files.length,
-    filesDamagedCount: parts.damagedCount,
-    salvaged: read.kind === 'refused',
-  };
-  const which = practice ? 'practice' : 'book';
-  contents.set(preview, { which, entries: found.new, files: parts.files, against: session });
-  return preview;
+  const file = await unsealed(chosen, options);
+  if (file === 'sealed') return { kind: 'sealed' };
+  stopIfAsked(options.signal);
+  const read = await readBook(file, options, session);
+  const { source, fault, comparison } = read;
+  const newCount = comparison.rows.length;
+  const salvage = options.salvage === true;
+  if (fault !== null && !(salvage && newCount > 0)) throw new Unfit(refusalByFault[fault.why], newCount);
+  if (comparison.brokenCount > 0 && comparison.forks.length === 0 && !salvage) throw new Unfit('damaged', newCount);
+  const total = source.files.length;
+  const files = await checkFiles(source.files, (done) => {
+    stopIfAsked(options.signal);
+    options.onProgress?.({ step: 'comparing', done, total });
+  });
+  await breathe();
+  stopIfAsked(options.signal);
+  return previewOf(chosen, read, files, session);
+}
+
+/** A connection that was lost meanwhile is opened again, and the file is looked into once more. */
+async function lookedTwice(file: Blob, options: LookOptions): Promise<Looked> {
+  try {
+    return await looked(file, options);
+  } catch (error) {
+    const session = openSession();
+    if (session === null || storageFailure(error) !== 'lost') throw error;
+    await reopen(session.db);
+    return await looked(file, options);
+  }
+}
+
+/** Never throws for what is in the file. `salvage` shows what is left of a damaged one. Rejects with what the database throws. */
+export async function lookInto(file: File | Blob, options: LookOptions = {}): Promise<Looked> {
+  try {
+    return await lookedTwice(file, options);
+  } catch (error) {
+    if (error instanceof Unfit) return { kind: 'refused', why: error.why, intactCount: error.intactCount };
+    throw error;
+  }
 }
