@@ -56,14 +56,17 @@ export async function openRecords(db: BookDatabase): Promise<Book> {
   return bookOf([...registers, ...packed, ...days, ...bearers, ...unsettled], beside);
 }
 
-/** How many things are open, without the sheets: those are looked through where they are settled. */
+/** How many records are in dispute and stretches of entries missing: cheap enough to be asked after every write. */
 export async function openCount(db: BookDatabase): Promise<number> {
   const unsettledCount = await db.records.where('links').equals('unsettled').count();
-  const numbers = (await db.records.where('links').between('number:', `number:${last}`).keys()) as string[];
-  const shared = doubled(numbers);
   const beside = await db.meta.bulkGet([...besideKeys]);
   const books = await db.records.where('[kind+sort]').between(['book', ''], ['book', last]).toArray();
-  return unsettledCount + shared.length + (bookOf(books, beside).missing ?? []).length;
+  return unsettledCount + (bookOf(books, beside).missing ?? []).length;
+}
+
+/** How many numbers stand on more than one cassette. Walks the keys of all numbers: for once, not after every write. */
+export async function sharedNumberCount(db: BookDatabase): Promise<number> {
+  return doubled((await db.records.where('links').between('number:', `number:${last}`).keys()) as string[]).length;
 }
 
 export interface BoxSlice {

@@ -85,6 +85,8 @@ export const newBookTour: readonly Stop[] = [
     go: (v) => tap(v, 'Save the conditions'),
     shows: 'Choose: Tool',
   }),
+  pick('/settle', 'empty', { go: to('/settle'), shows: 'Nothing is open. There is nothing to settle.' }),
+  pick('/story/:recordKey', 'empty', { go: to('/story/sample%3A0123456789ab'), shows: /^No entry about this/ }),
 ];
 
 /** Records that this book does not hold: an address from another device, or an old one. */
@@ -98,6 +100,7 @@ export const goneTour: readonly Stop[] = [
   ['/worker/:sampleId', /sample/i],
   ['/sample/:sampleId', /sample/i],
   ['/sample/:sampleId/after', /sample/i],
+  ['/settle/:matterKey', /nothing left to settle/],
   ['/box/:boxId', /box/i],
   ['/box/:boxId/change', /box/i],
 ].map(([path, shows]) => ({

@@ -1,6 +1,7 @@
 /** The way through every page of the practice book, where a pump is running and yesterday is finished. */
 import { expect } from '@playwright/test';
 import { address, choose, fill, heading, open, pick, type Stop, tap, to, type Visitor } from './everyPageSteps.ts';
+import { shareNumber } from './sharedNumber.ts';
 
 /** Notes the id that an address ends in, or has in its middle. */
 async function note({ page, known }: Visitor, name: string, link: string | RegExp, from: RegExp): Promise<void> {
@@ -56,6 +57,12 @@ async function noteRecords(v: Visitor): Promise<void> {
   await heading(v, /^Pia Putty is done/);
   await note(v, 'dayOfPia', 'See the day and its result', /\/day\/([^/]+)/);
   await open(v, '/samples');
+}
+
+/** One of today's numbers is corrected in the store to another's, as two devices that count alike would leave it. */
+async function sharedNumber(v: Visitor): Promise<void> {
+  await shareNumber(v.page);
+  await open(v, '/settle');
 }
 
 export const practiceTour: readonly Stop[] = [
@@ -225,6 +232,18 @@ export const practiceTour: readonly Stop[] = [
       await tap(v, /^Write the result down/);
     },
     shows: /These digits do not fit together/,
+  }),
+  pick('/settle', 'filled', { go: sharedNumber, shows: /^Two cassettes have the number/, tab: true }),
+  pick('/settle/:matterKey', 'filled', {
+    go: (v) => tap(v, /^Two cassettes have the number/),
+    shows: 'Write the new number on the cassette.',
+    tab: true,
+  }),
+  pick('/settle/:matterKey', 'error', { go: (v) => tap(v, 'Save the new number'), shows: 'Say why in a few words' }),
+  pick('/story/:recordKey', 'filled', {
+    go: (v) => open(v, `/story/sample%3A${v.known.get('finished') ?? ''}`),
+    shows: /entries about it on this device/,
+    tab: true,
   }),
   pick('/lists', 'filled', { go: to('/lists'), shows: 'Tallow Street Library', tab: true }),
   pick('/lists', 'filled', { as: 'person', go: (v) => tap(v, /^Pia Putty/), shows: 'Why is it changed?' }),

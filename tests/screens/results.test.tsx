@@ -1,9 +1,15 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { addMinutes } from '#core/calendar.ts';
+import { findSample } from '#findings/sample.ts';
+import type { Book } from '#records/book.ts';
 import { happenedNow, now } from '#store/device.ts';
 import { newFact } from '#store/newFact.ts';
+import { sampleBook } from '#store/reading.ts';
+import { theSession } from '#store/session.ts';
 import { write } from '#store/write.ts';
+import { Writer } from '../records/facts.ts';
+import { arrive } from './foreign.ts';
 import {
   address,
   alerts,
@@ -137,5 +143,39 @@ describe('keying in a report', () => {
     visit('/results');
     await waitFor(() => expect(screen.getAllByLabelText('Lead, µg')[0]).toHaveValue('7.6'));
     expect(alerts()).toBe('');
+  });
+});
+
+describe('a number on two cassettes', () => {
+  test('is chosen from by worker, day and site; unchosen it is told, and the result goes to the one chosen', async () => {
+    const number = await stopToday();
+    const one = (await samples()).find((sample) => sample.sampleNumber === number);
+    const prepared = (await facts('samplePrepared.v1')).find(({ body }) => body.sampleId === one?.id);
+    const twin = 'k00000000001';
+    const device = new Writer('77777777aaaa', '2026-11-25');
+    await arrive(device, [
+      newFact('samplePrepared.v1', { ...prepared?.body, sampleId: twin } as never, {
+        happened: happenedNow('UTC'),
+        by: null,
+      }),
+    ]);
+    const user = visit('/results');
+    await fillHead(user);
+    await user.type(screen.getAllByLabelText('Number')[0] as HTMLElement, number);
+    await user.type(screen.getAllByLabelText('Lead, µg')[0] as HTMLElement, '12.4');
+    expect(await screen.findByRole('group', { name: new RegExp(`Which cassette ${number}`) })).toBeVisible();
+    await user.click(await button('Write the result down'));
+    expect(alerts()).toContain(`More than one cassette has the number ${number}`);
+    expect(await facts('resultReceived.v1')).toHaveLength(
+      (await samples()).filter(({ results }) => results.length > 0).length,
+    );
+    const choice = screen.getAllByRole('radio').find((radio) => (radio as HTMLInputElement).value === twin);
+    await user.click(choice as HTMLElement);
+    await user.click(await button('Write the result down'));
+    await heading('One result is written down');
+    expect((await facts('resultReceived.v1')).at(-1)?.body.sampleId).toBe(twin);
+    const { db } = theSession();
+    const finding = findSample(twin, (await sampleBook(db, twin)) as Book);
+    expect(finding.reasons.map(({ key }) => key)).toContain('numberTwice');
   });
 });

@@ -6,8 +6,10 @@
 import { beforeEach, expect, test } from 'vitest';
 import { bookCounts, bookMeta } from '#store/bookMeta.ts';
 import type { BookDatabase, JournalRow } from '#store/database.ts';
+import { devicesIn, factsAboutKeys, recordBook } from '#store/hooks/useFactsAbout.ts';
 import { derivedRows } from '#store/lookup.ts';
 import { newBook } from '#store/opening.ts';
+import { issuedBoxes, openCount, openRecords } from '#store/openRecords.ts';
 import {
   awaitingResults,
   boxBook,
@@ -55,6 +57,13 @@ const questions: Readonly<Record<string, (db: BookDatabase) => Promise<unknown>>
   shifts: (db) => newestShifts(db, 3),
   boxes: boxes,
   'what waits for a result': awaitingResults,
+  'what waits to be settled': openRecords,
+  'how many things wait to be settled': openCount,
+  'boxes with a sheet': (db) => issuedBoxes(db, 5, null),
+  'facts about a record': (db) => factsAboutKeys(db, [`sample:${ids.one}`]),
+  'the slice around a record': (db) => recordBook(db, `sample:${ids.one}`),
+  'the slice of an entry of a list': (db) => recordBook(db, `pump:${ids.pumpA}`),
+  'who wrote what': (db) => devicesIn(db, ''),
   'whose name is not here': unnamedPeople,
 };
 

@@ -3,7 +3,7 @@ import { useLiveQuery } from 'dexie-react-hooks';
 import { useEffect, useRef, useState, useSyncExternalStore } from 'react';
 import type { Book } from '#records/book.ts';
 import type { BookDatabase } from '../database.ts';
-import { type BoxSlice, boxCount, issuedBoxes, openCount, openRecords } from '../openRecords.ts';
+import { type BoxSlice, boxCount, issuedBoxes, openCount, openRecords, sharedNumberCount } from '../openRecords.ts';
 import { boxBook } from '../reading.ts';
 import { readTwice } from '../reopening.ts';
 import { onBookState, openSession, type Session } from '../session.ts';
@@ -16,10 +16,26 @@ export function useOpenRecords(): Book | undefined {
   return useLiveQuery(() => (session === null ? undefined : readTwice(session.db, openRecords)), [session]);
 }
 
-/** For a line on another page: how many things wait to be settled, sheets not counted. */
+/**
+ * For a line on another page: how many things wait to be settled, sheets not counted. Shared numbers come in with a file, so they are
+ * looked for once when the page opens.
+ */
 export function useOpenMatterCount(): number | undefined {
   const session = useSession();
-  return useLiveQuery(() => (session === null ? undefined : readTwice(session.db, openCount)), [session]);
+  const [sharedCount, setSharedCount] = useState(0);
+  useEffect(() => {
+    let here = true;
+    if (session === null) return;
+    // A connection lost on the way leaves the numbers out; the list finds them.
+    void sharedNumberCount(session.db)
+      .then((count) => here && setSharedCount(count))
+      .catch(() => undefined);
+    return () => {
+      here = false;
+    };
+  }, [session]);
+  const count = useLiveQuery(() => (session === null ? undefined : readTwice(session.db, openCount)), [session]);
+  return count === undefined ? undefined : count + sharedCount;
 }
 
 export interface ThroughBoxes<T> {
