@@ -5,6 +5,7 @@ import { backupFigures } from './backups.ts';
 import { coldStartFigures } from './coldStart.ts';
 import { print } from './figure.ts';
 import { sheetFigures } from './sheets.ts';
+import { takeInFigures } from './takeIn.ts';
 
 const wanted = new Set(process.argv.slice(2));
 const isWanted = (name: string): boolean => wanted.size === 0 || wanted.has(name);
@@ -13,6 +14,7 @@ try {
   if (isWanted('appends')) for (const figure of await appendFigures(preview.address)) print(figure);
   if (isWanted('backups')) for (const figure of await backupFigures(preview.address)) print(figure);
   if (isWanted('sheets')) for (const figure of await sheetFigures(preview.address)) print(figure);
+  if (isWanted('takeIn')) for (const figure of await takeInFigures(preview.address)) print(figure);
   // Last: it takes the server away.
   if (isWanted('coldStart')) for (const figure of await coldStartFigures(preview)) print(figure);
 } finally {

@@ -1,8 +1,10 @@
 /** A take-in from its first transaction to its last: small files in one, large ones papers first, then facts in the order of writers. */
 import type { BookDatabase, FileRow } from '../database.ts';
 import { derivedEdition } from '../edition.ts';
+import { storageFailure } from '../failures.ts';
 import { hashOf } from '../files.ts';
 import { derivedRow } from '../folding.ts';
+import { reopen } from '../reopening.ts';
 import type { Session } from '../session.ts';
 import type { Contents } from './contents.ts';
 import type { Progress } from './handOver.ts';
@@ -88,7 +90,13 @@ export async function runThrough(run: Run, options: TakeInOptions): Promise<'who
   const finished = (await putFiles(run, found, options)) && (await putRows(run, found, options));
   const { session, derivedWhole } = run;
   const tell = options.onProgress ?? (() => undefined);
-  if (session !== null && run.mark !== null)
-    await makeLists(session, found, { derivedWhole, restored, finished }, tell);
+  if (session !== null && run.mark !== null) {
+    const lists = { derivedWhole, restored, finished };
+    await makeLists(session, found, lists, tell).catch(async (error) => {
+      if (storageFailure(error) !== 'lost') throw error;
+      await reopen(session.db);
+      await makeLists(session, found, lists, tell);
+    });
+  }
   return finished ? 'whole' : 'stopped';
 }

@@ -12,6 +12,7 @@ import { boxFact } from './boxFact.ts';
 import { roundTrips } from './roundTrips.ts';
 import { timeAppends } from './timeAppends.ts';
 import { addPictures, timeBackup } from './timeBackup.ts';
+import { timeTakeIn } from './timeTakeIn.ts';
 
 /** The newest shift is today's and its pumps have been on for a while, however early in the day this runs. */
 function firstInstant(samples: number): string {
@@ -67,6 +68,7 @@ const page = {
     return writtenCount;
   },
   timeAppends,
+  timeTakeIn,
   addPictures,
   timeBackup,
   roundTrips,
