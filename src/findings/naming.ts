@@ -1,5 +1,6 @@
 /** How the records of a slice are called where one fact speaks of another: names, serial numbers, numbers on cassettes. */
 import type { Book } from '#records/book.ts';
+import { methodById } from '#reference/methods.ts';
 import { taskById } from '#reference/tasks.ts';
 
 /** The name that goes with an id, whatever it is an id of; undefined when this slice does not hold it. */
@@ -14,4 +15,5 @@ export const namesIn =
     book.laboratories.get(id)?.name ??
     book.jobClassifications.get(id)?.name ??
     book.samples.get(id)?.sampleNumber ??
-    taskById(id)?.en;
+    taskById(id)?.en ??
+    methodById(id)?.title;

@@ -3,54 +3,9 @@
  * Every record names the facts it stands on, the corrections in conflict, and why it may be doubtful.
  */
 import type { FactBody, Happened } from './fact.ts';
+import type { RecordBase } from './recordBase.ts';
 
-/** Two corrections of one value, made without knowledge of each other. The more careful value stands in the record meanwhile. */
-export interface Conflict {
-  readonly factId: string;
-  readonly path: string;
-  readonly candidates: readonly {
-    readonly correctionId: string;
-    readonly value: unknown;
-    readonly by: string | null;
-  }[];
-  readonly standing: string;
-  /** `first`: no direction is known for this value, so what was there first stands. */
-  readonly judges?: 'careful' | 'first';
-  /** The value that judges meanwhile; it may be no candidate's. */
-  readonly standingValue?: unknown;
-}
-
-/** A struck value: shown with its reason wherever the record is shown. */
-export interface Strike {
-  readonly correctionId: string;
-  readonly factId: string;
-  readonly path: string;
-  readonly old: unknown;
-  readonly new: unknown;
-  readonly why: string | null;
-  readonly by: string | null;
-}
-
-export interface RecordBase {
-  readonly key: string;
-  readonly id: string;
-  readonly factIds: readonly string[];
-  readonly strikes: readonly Strike[];
-  readonly conflicts: readonly Conflict[];
-  /** Ids of facts that must be understood and are not: nothing may be relaxed on this record. */
-  readonly notUnderstood: readonly string[];
-  /** What was noted on people, places, gear and days; a sample has its remarks. */
-  readonly notes?: readonly string[];
-  /** Pictures of it, in the order taken. Their bytes may be missing on this device. */
-  readonly photos?: readonly Photo[];
-}
-
-export interface Photo
-  extends Pick<FactBody<'photoTaken.v1'>, 'photoId' | 'of' | 'hash' | 'widthPx' | 'heightPx' | 'bytesCount'> {
-  readonly factId: string;
-  readonly at: string;
-  readonly by: string | null;
-}
+export type { Conflict, Photo, RecordBase, Strike } from './recordBase.ts';
 
 export interface BookRecord extends RecordBase, FactBody<'bookOpened.v1'> {
   /** Missing entries that a person said will never come. */

@@ -1,12 +1,12 @@
 // @vitest-environment happy-dom
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import type { FactBody, NewFact } from '#records/fact.ts';
-import { happenedNow, newId } from '#store/device.ts';
+import type { FactBody } from '#records/fact.ts';
+import { newId } from '#store/device.ts';
 import { newFact } from '#store/newFact.ts';
 import { theSession } from '#store/session.ts';
 import { write } from '#store/write.ts';
-import { entry, sampleOf, zone } from '#tests/store/scenario.ts';
-import { Writer } from '../records/facts.ts';
+import { entry, sampleOf } from '#tests/store/scenario.ts';
+import { result, Writer } from '../records/facts.ts';
 import { arrive } from './foreign.ts';
 import {
   address,
@@ -76,33 +76,9 @@ async function voidWithResult(): Promise<string> {
   clock.forward(240 * minute);
   await put([one.stopped(entry(day.personId))]);
   await put([newFact('sampleVoided.v1', { sampleId: one.sampleId }, { ...entry(day.personId), why: 'It fell' })]);
-  await arrive(other, [resultOf(one.sampleId, 12.4)]);
+  await arrive(other, [result(12.4, 'R-7', one.sampleId)]);
   return one.sampleId;
 }
-
-const resultOf = (sampleId: string, massUg: number): NewFact =>
-  newFact(
-    'resultReceived.v1',
-    {
-      sampleId,
-      reportNumber: 'R-7',
-      laboratoryId: null,
-      accreditation: null,
-      methodId: null,
-      receivedOn: '2026-11-25',
-      reportedOn: null,
-      analysedOn: null,
-      mass: { kind: 'measured', massUg },
-      reportingLimitUg: 2,
-      blankCorrected: 'no',
-      wallDeposit: 'yes',
-      laboratoryVolumeL: null,
-      laboratoryConcentrationUgPerM3: null,
-      saeFraction: null,
-      remark: null,
-    },
-    { happened: happenedNow(zone), by: stage.day.personId },
-  );
 
 /** A cassette of the other device with the number of one of ours. */
 async function oneNumberTwice(): Promise<{ readonly ours: string; readonly theirs: string; readonly number: string }> {
@@ -174,7 +150,7 @@ test('settled meanwhile on another page is said, and nothing is written twice', 
   expect(await screen.findByText('There is nothing left to settle here.')).toBeVisible();
 });
 
-test('a conflict of hours and of fitting points is said in words', async () => {
+test('two statements of hours are said in words', async () => {
   const { day } = stage;
   const workdayId = `${day.personId}.2026-11-25`;
   const hours = (endedAt: string) =>
@@ -193,6 +169,39 @@ test('a conflict of hours and of fitting points is said in words', async () => {
   );
   await heading('Settle: Hours of work');
   expect(document.body.textContent).not.toMatch(/[{}]|startedAt/);
+});
+
+test('a third correction that arrives meanwhile is shown, and what was chosen before it stays', async () => {
+  const sampleId = await correctedTwice();
+  const putOn = await lastFact('pumpPutOn.v1');
+  const user = visit(`/settle/${encodeURIComponent(`conflict ${putOn?.id} /happened/at`)}`);
+  await user.click(await screen.findByRole('radio', { name: '06:21, 25 November 2026' }));
+  expect(screen.getAllByRole('radio')).toHaveLength(3);
+  const third = new Writer('66666666bbbb', '2026-11-25');
+  const about = `sample:${sampleId}`;
+  const later = '2026-11-25T11:40:00.000Z';
+  await arrive(third, [correction(String(putOn?.id), '/happened/at', putOn?.happened.at, later, about, 'A photo')]);
+  expect(await screen.findByRole('radio', { name: '06:40, 25 November 2026' })).toHaveAccessibleDescription(
+    /on another device \(6666\); because A photo; judges until it is settled/,
+  );
+  expect(screen.getByRole('radio', { name: '06:21, 25 November 2026' })).toBeChecked();
+});
+
+test('a new number that somebody took meanwhile is refused at the field, and nothing typed is lost', async () => {
+  const { theirs, number } = await oneNumberTwice();
+  const user = visit(`/settle/${encodeURIComponent(`number ${number}`)}`);
+  await heading(`Two cassettes with the number ${number}`);
+  await user.click(screen.getAllByRole('radio')[indexOf(theirs)] as HTMLElement);
+  const field = screen.getByLabelText('Its new number') as HTMLInputElement;
+  const taken = field.value;
+  await user.clear(field);
+  await user.type(field, taken);
+  await user.type(screen.getByLabelText('Why'), 'Counted alike');
+  await put([sampleOf(stage.day, newId()).prepared(entry(stage.day.personId))]);
+  await user.click(await button('Save the new number'));
+  const told = new RegExp(`The number ${taken} stands on another cassette already`);
+  expect(await screen.findAllByText(told)).not.toHaveLength(0);
+  expect(screen.getByLabelText('Why')).toHaveValue('Counted alike');
 });
 
 test('void against a result: what each means for the day is said, and the void is lifted with a reason', async () => {
