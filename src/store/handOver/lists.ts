@@ -10,13 +10,14 @@ import type { Contents } from './contents.ts';
 import type { Progress } from './handOver.ts';
 
 const chunkKeys = 200;
+/** Folded outside the transaction, so that more may go into one. */
+const foldedKeys = 600;
 
 const ownCount = (db: BookDatabase, writer: string) =>
   db.journal.where('id').between(`${writer}.`, `${writer}/`).count();
 
-/** Folded from what is in memory, unless something was written here meanwhile: then from the journal. */
-async function fromMemory(session: Session, { rowsByKey }: Contents, keys: readonly string[]): Promise<void> {
-  const { db, writer } = session;
+/** Folded from what is in memory. */
+async function foldedFromMemory({ rowsByKey }: Contents, keys: readonly string[]): Promise<readonly DerivedRow[]> {
   const pace = pacer();
   const rows: DerivedRow[] = [];
   for (const key of keys) {
@@ -24,21 +25,41 @@ async function fromMemory(session: Session, { rowsByKey }: Contents, keys: reado
     if (row !== null) rows.push(row);
     await pace();
   }
+  return rows;
+}
+
+/** Puts what was folded from memory, unless something was written here meanwhile: then it is folded from the journal. */
+async function putFolded({ db, writer }: Session, keys: readonly string[], rows: readonly DerivedRow[]): Promise<void> {
   const put = await db.transaction('rw', db.journal, db.records, async () => {
     if ((await ownCount(db, writer)) > 0) return false;
-    await db.records.bulkPut(rows);
+    await db.records.bulkPut([...rows]);
     return true;
   });
   if (!put) await rebuildChunk(db, keys);
 }
 
-/** Only records that the file touched. */
-async function touched(session: Session, found: Contents, restored: boolean, onProgress: (progress: Progress) => void) {
-  const keys = [...found.rowsByKey.keys()].sort();
+/** Everything in the journal came with this file, so nothing is read again; the next rows are folded while the last ones are written. */
+async function fromMemory(session: Session, found: Contents, onSlice: (done: number, total: number) => void) {
+  const keys = [...found.rowsByKey.keys()];
+  let writing: Promise<void> = Promise.resolve();
+  for (let from = 0; from < keys.length; from += foldedKeys) {
+    onSlice(from, keys.length);
+    const slice = keys.slice(from, from + foldedKeys);
+    // A write that failed is heard by the await below; until then nobody else shall call it unheard.
+    writing.catch(() => undefined);
+    const rows = await foldedFromMemory(found, slice);
+    await writing;
+    writing = putFolded(session, slice, rows);
+  }
+  await writing;
+}
+
+/** Only records that the file touched, from the journal. */
+async function fromJournal({ db }: Session, found: Contents, onSlice: (done: number, total: number) => void) {
+  const keys = [...found.rowsByKey.keys()];
   for (let from = 0; from < keys.length; from += chunkKeys) {
-    onProgress({ step: 'lists', done: from, total: keys.length });
-    const slice = keys.slice(from, from + chunkKeys);
-    await (restored ? fromMemory(session, found, slice) : rebuildChunk(session.db, slice));
+    onSlice(from, keys.length);
+    await rebuildChunk(db, keys.slice(from, from + chunkKeys));
   }
 }
 
@@ -59,8 +80,9 @@ export async function makeLists(
   onProgress: (progress: Progress) => void,
 ): Promise<void> {
   const { db, which } = session;
-  if (derivedWhole) await touched(session, found, restored, onProgress);
-  else await rebuildNow(session);
+  const onSlice = (done: number, total: number): void => onProgress({ step: 'lists', done, total });
+  if (!derivedWhole) await rebuildNow(session);
+  else await (restored ? fromMemory : fromJournal)(session, found, onSlice);
   await db.transaction('rw', db.meta, async () => {
     await db.meta.put({ key: 'derived', value: derivedEdition });
     if (!finished) return;

@@ -1,6 +1,6 @@
 /** From what was read of a file to what a person is shown of it. */
 import type { BookRecord } from '#records/book.ts';
-import { gapsBetween } from '#records/stretches.ts';
+import { afterGap, gapsBetween } from '#records/stretches.ts';
 import type { BookDatabase } from '../database.ts';
 import type { Session } from '../session.ts';
 import { contents } from './contents.ts';
@@ -58,7 +58,8 @@ export async function previewOf(
     filesMissingCount: lacked.length,
     salvaged: fault !== null,
   };
-  const texts = new Map(comparison.rows.map(({ id, text }) => [id, text]));
+  const after = new Set(gaps.map(afterGap));
+  const texts = new Map(comparison.rows.filter(({ id }) => after.has(id)).map(({ id, text }) => [id, text]));
   contents.set(preview, {
     which: practice ? 'practice' : 'book',
     header,

@@ -1,5 +1,6 @@
 /** Zip in, in slices so that a phone stays awake to taps. Sizes are counted while inflating: a header's word is not trusted. */
 import { Unzip, UnzipInflate } from 'fflate';
+import { takeInLimits } from './limits.ts';
 
 export interface PackingLimits {
   readonly fileBytes: number;
@@ -7,12 +8,8 @@ export interface PackingLimits {
   readonly entriesCount: number;
 }
 
-/** Decided here: a book of 5,000 samples is near 40 MB of text; a phone with 2 GB must survive the refusal. */
-export const packingLimits: PackingLimits = {
-  fileBytes: 200_000_000,
-  inflatedBytes: 300_000_000,
-  entriesCount: 5000,
-};
+/** The same as for looking into a file: what was taken in can be read through again. */
+export const packingLimits: PackingLimits = takeInLimits;
 
 export type Unpacked =
   | { readonly kind: 'unpacked'; readonly entries: ReadonlyMap<string, Uint8Array> }
