@@ -16,6 +16,7 @@ const mostMs = (short ? 10 : 56) * 60_000;
 const laws = [
   'tests/core/properties.test.ts',
   'tests/records/merge.test.ts',
+  'tests/records/threeDevices.test.ts',
   'tests/records/foldOrder.test.ts',
   'tests/findings/properties.test.ts',
   'tests/findings/carefulLaw.test.ts',
