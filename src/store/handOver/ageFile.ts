@@ -73,15 +73,19 @@ export async function sealNow(task: SealTask, told: Told): Promise<Blob> {
 
 const headerShape =
   /^age-encryption\.org\/v1\n-> scrypt ([A-Za-z0-9+/]{22}) ([1-9][0-9]{0,2})\n[A-Za-z0-9+/]{43}\n--- [A-Za-z0-9+/]{43}\n/;
-const otherSeal =
-  /^age-encryption\.org\/(?!v1\n)|^age-encryption\.org\/v1\n-> (?!scrypt )|^[^\n]+\n-> scrypt [^\n]+\n[^\n]+\n-> /;
+/** Another version, another way to seal, or more than one: whole lines only, so that a cut file is damaged and no more. */
+const otherSeal = [
+  /^age-encryption\.org\/(?!v1\r?\n)[^\r\n]+\n/,
+  /^age-encryption\.org\/v1\n-> (?!scrypt )[^\r\n]+\n/,
+  /^age-encryption\.org\/v1\n-> scrypt [^\r\n]+\n[^\r\n]+\n-> /,
+];
 
 /** Said by the header alone, before any work is done. null: ours to try. */
 async function faultOfHeader(file: Blob): Promise<SealRefusal | null> {
   const bytes = new Uint8Array(await file.slice(0, 1000).arrayBuffer());
   const head = String.fromCharCode(...bytes);
   const found = headerShape.exec(head);
-  if (found === null) return otherSeal.test(head) ? 'sealNotOurs' : 'damaged';
+  if (found === null) return otherSeal.some((shape) => shape.test(head)) ? 'sealNotOurs' : 'damaged';
   return Number(found[2]) > workFactor.mostRead ? 'sealNotOurs' : null;
 }
 

@@ -4,8 +4,8 @@
  */
 import type { OpenTask, SealTask, Told } from './ageFile.ts';
 import type { Progress } from './handOver.ts';
+import { takeInLimits } from './limits.ts';
 import type { SealMessage } from './sealingWorker.ts';
-import { packingLimits } from './unpacking.ts';
 
 export interface SealOptions {
   readonly onProgress?: (progress: Progress) => void;
@@ -69,7 +69,7 @@ export async function unseal(file: Blob, passphrase: string, options: SealOption
     do: 'open',
     blob: file,
     candidates: candidatesOf(passphrase),
-    mostBytes: packingLimits.fileBytes,
+    mostBytes: takeInLimits.fileBytes,
   };
   try {
     const message = await done(task, options);
