@@ -159,7 +159,6 @@ describe('what cannot be opened says why', () => {
   });
 
   test('beyond what a book may weigh', async () => {
-    const more = new Uint8Array(1_000_000);
     const million = new Blob([new Uint8Array(1_000_000)]);
     const large = new Blob([sealed, ...new Array<Blob>(401).fill(million)]);
     expect(await unseal(large, passphrase)).toEqual(refused('tooLarge'));
