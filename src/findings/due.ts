@@ -1,9 +1,10 @@
 /** What is due next, on each worker and in the office, as data: overdue first, then by time, then in the order of the day. */
 import { addMinutes, minutesBetween } from '#core/calendar.ts';
 import type { Book, SampleRecord, ShiftRecord } from '#records/book.ts';
+import { backupIsDue } from './backupDue.ts';
 import { blanksNeeded } from './blanks.ts';
 import { checksOfSample } from './checks.ts';
-import { backupEveryHours, lookEveryMin, pumpChargeHours } from './practice.ts';
+import { lookEveryMin, pumpChargeHours } from './practice.ts';
 
 export const dueKeys = [
   'flowBefore',
@@ -38,6 +39,8 @@ export interface Due {
 export interface DueContext {
   /** Instant of the last whole-book backup, or null when there was none. */
   readonly lastBackupAt: string | null;
+  /** The browser's promise to keep the book. */
+  readonly persisted?: boolean | null;
 }
 
 type About = Partial<
@@ -140,11 +143,18 @@ function forTheLaboratory(samples: readonly SampleRecord[], book: Book): Due[] {
   return found;
 }
 
-function backupDue(samples: readonly SampleRecord[], now: string, lastBackupAt: string | null): Due[] {
-  if (samples.length === 0) return [];
-  if (lastBackupAt === null) return [due('backup', {})];
-  const dueAt = addMinutes(lastBackupAt, backupEveryHours.value * 60);
-  return dueAt <= now ? [due('backup', { dueAt, overdue: true })] : [];
+/** On a worker, or made ready for one today: nobody is told of backups then. */
+const inTheShift = ({ putOn, stopped, voided, preparedAt, sampleKind }: SampleRecord, now: string): boolean =>
+  sampleKind === 'air' &&
+  voided === null &&
+  stopped === null &&
+  (putOn !== null || minutesBetween(preparedAt, now) < pumpChargeHours.value * 60);
+
+function backupDue(samples: readonly SampleRecord[], now: string, context: DueContext): Due[] {
+  const { lastBackupAt, persisted = null } = context;
+  const runningCount = samples.filter((sample) => inTheShift(sample, now)).length;
+  const standing = { now, lastBackupAt, persisted, samplesCount: samples.length, runningCount, newCount: 1 };
+  return backupIsDue(standing) ? [due('backup', { dueAt: lastBackupAt, overdue: lastBackupAt !== null })] : [];
 }
 
 const rank = (one: Due): number => dueKeys.indexOf(one.key);
@@ -164,6 +174,6 @@ export function findDue(book: Book, now: string, context?: DueContext): Due[] {
     if (sample.sampleKind === 'air' && !sample.voided) found.push(...ofSample(sample, book, now));
   for (const shift of book.shifts.values()) found.push(...ofShift(shift, samples, book));
   found.push(...forTheLaboratory(samples, book));
-  if (context) found.push(...backupDue(samples, now, context.lastBackupAt));
+  if (context) found.push(...backupDue(samples, now, context));
   return found.sort(compareDue);
 }

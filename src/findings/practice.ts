@@ -82,10 +82,16 @@ export const laboratoryDifferencePct: PracticeNumber = {
   },
 };
 
-/** Hours after which a backup is due when something was recorded since. */
-export const backupEveryHours: PracticeNumber = {
-  value: 24,
-  source: { title: "Fullshift's own choice", mark: 'DERIVED', note: 'One working day is what a lost phone may cost' },
+/** Days after which a file with the whole book is due when something was recorded since. */
+export const backupEveryDays: PracticeNumber = {
+  value: 7,
+  source: { title: "Fullshift's own choice", mark: 'DERIVED', note: 'One week is what a lost phone may cost' },
+};
+
+/** The same where the browser has not promised to keep the book. */
+export const backupEveryDaysUnkept: PracticeNumber = {
+  value: 1,
+  source: { title: "Fullshift's own choice", mark: 'DERIVED', note: 'A browser may empty what it did not promise' },
 };
 
 /** Hours that a pump's charge lasts. */

@@ -1,5 +1,6 @@
 /** What is on this device before it may be wiped: which books, and what stands in the way. */
 import Dexie from 'dexie';
+import type { BookRecord } from '#records/book.ts';
 import { type BookDatabase, databaseNames, type Which } from './database.ts';
 import { flushDrafts, forgetDrafts } from './drafts.ts';
 import { derivedIsCurrent } from './edition.ts';
@@ -18,6 +19,8 @@ export interface BooksHere {
   /** The book that a backup must hold: the real one where there is one, else the practice book. null: no book is here. */
   readonly which: Which | null;
   readonly bookId: string | null;
+  /** Of that book; empty while its lists are not there. */
+  readonly firmName: string;
   readonly both: boolean;
   readonly inTheWay: InTheWay;
 }
@@ -40,6 +43,11 @@ export async function withDatabase<T>(which: Which, use: (db: BookDatabase) => P
 
 const bookIdIn = async (db: BookDatabase): Promise<string | null> =>
   ((await db.meta.get('bookId'))?.value as string | undefined) ?? null;
+
+async function firmNameIn(db: BookDatabase): Promise<string> {
+  const row = await db.records.where('[kind+sort]').between(['book', ''], ['book', '\uffff']).first();
+  return (row?.record as BookRecord | undefined)?.firmName ?? '';
+}
 
 /** Callable inside a transaction over records, drafts and meta. */
 export async function standingInTheWay(db: BookDatabase, which: Which): Promise<InTheWay> {
@@ -65,17 +73,24 @@ export const isClear = (found: InTheWay): boolean =>
  */
 export async function booksHere(): Promise<BooksHere> {
   await flushDrafts();
-  const found = new Map<Which, { readonly bookId: string; readonly standing: InTheWay }>();
+  const found = new Map<Which, { readonly bookId: string; readonly firmName: string; readonly standing: InTheWay }>();
   for (const which of bothBooks) {
     const one = await withDatabase(which, async (db) => ({
       bookId: await bookIdIn(db),
+      firmName: await firmNameIn(db),
       standing: await standingInTheWay(db, which),
     }));
-    if (one !== null && one.bookId !== null) found.set(which, { bookId: one.bookId, standing: one.standing });
+    if (one !== null && one.bookId !== null) found.set(which, { ...one, bookId: one.bookId });
   }
   const which = bothBooks.find((each) => found.has(each)) ?? null;
   const book = which === null ? undefined : found.get(which);
-  return { which, bookId: book?.bookId ?? null, both: found.size === 2, inTheWay: book?.standing ?? nothingInTheWay };
+  return {
+    which,
+    bookId: book?.bookId ?? null,
+    firmName: book?.firmName ?? '',
+    both: found.size === 2,
+    inTheWay: book?.standing ?? nothingInTheWay,
+  };
 }
 
 /** Throws away what is being typed, in whichever window it was. */

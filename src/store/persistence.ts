@@ -26,3 +26,11 @@ export const notePersisted = async (session: Session): Promise<void> => {
     // A browser that does not answer has promised nothing.
   }
 };
+
+/** Inside a tap: asks again, whatever was answered before, and keeps the answer. */
+export async function askToPersistNow(): Promise<boolean | null> {
+  const session = openSession();
+  const answer = await persist();
+  if (session !== null) await keepAnswer(session, answer);
+  return answer;
+}

@@ -7,9 +7,10 @@ export const fileSize = (bytes: number): string =>
 
 export const en = {
   heading: 'Send to office',
+  backToday: 'To today',
+  backKeep: 'To kept records',
+  noPartner: 'No other device has sent a file yet, so this one holds the whole book. It is a backup as well.',
   headingToday: "Send today's file",
-  start: 'No book is open. Begin one, or take up a book from another device, on the first page.',
-  toStart: 'Go to the first page',
   partner: 'For which device?',
   partnerName: (name: string | null) => name ?? 'A device without a name',
   partnerHint: (when: string, lacks: number, ahead: number) =>
@@ -48,13 +49,14 @@ export const en = {
   },
   own: {
     label: 'Passphrase',
-    hint: 'At least 12 characters; four words or more are better. It may be pasted. Nobody can recover it',
-    short: 'Write a passphrase of at least 12 characters',
+    hint: 'At least 20 characters, such as five words. It may be pasted. Nobody can recover it',
+    short: 'Write a passphrase of at least 20 characters that are not all alike',
     keep: 'Keep it on this device for the next files',
     keepHint: 'The office still needs it written down',
     use: 'Use this passphrase',
   },
   making: 'The file is being made',
+  waitsForPassphrase: 'The file is made as soon as there is a passphrase.',
   cancel: 'Stop making it',
   stopped: 'The file is not made.',
   makeAgain: 'Make it again',
@@ -65,25 +67,26 @@ export const en = {
   runningNow: 'A pump is running. The file holds the shift up to now; send another when it is done.',
   ways: {
     share: 'Share the file',
-    shareText: 'Share the file as text',
-    save: 'Save the file',
+    shareAsText: 'Share the file as text',
+    saveDialog: 'Save the file',
     download: 'Download the file',
-    folder: 'Put it into the folder',
-    again: 'Hand it out again',
+    folder: (name: string) => `Put it into the folder ${name}`,
+    notYet: 'Hand the file out',
+    none: 'This device can neither share nor save the file from here. Open the app in the browser and try there.',
   },
-  shareTextHint:
+  shareAsTextHint:
     'This device lets no archives through. The file goes out with .txt at the end of its name; it is the same file.',
   outcome: {
     shared: 'Handed over. Look whether it arrived.',
     saved: 'Saved where you chose.',
     downloaded: 'Handed to the browser as a download. Look whether it is there.',
-    folder: 'It lies in the folder.',
     cancelled: 'Not handed out: you went back. The file is still ready.',
     tapAgain: 'The device waited too long. Tap once more; the file is still ready.',
     cannotShareHere:
       'This device can neither share nor save the file from here. Open the app in the browser and try there.',
     unknown: 'The device did not say why, but the file did not leave. Try again.',
   },
+  intoFolder: (name: string) => `It lies in the folder as ${name}.`,
   assumesNothing: 'What was sent counts as arrived only when a file from that device says so.',
   deviceName: {
     heading: 'What is this device called?',

@@ -21,7 +21,7 @@ export const failedSentence = (why: string): string => (why in failed ? failed[w
 /** Backups: why a file is refused. */
 export const backupRefused: Readonly<Record<string, string>> = {
   stale: 'The book was changed over meanwhile. Look into the file again.',
-  notABackup: 'This file is not a backup of Fullshift. Choose the file that was made under Kept records.',
+  notABackup: 'This file is not a backup of Fullshift. Choose the file that was made on the other device.',
   damaged:
     'This file is cut or damaged. Fetch it again from where it was kept, or choose an earlier backup. Nothing was changed.',
   sheetOnly:
@@ -36,6 +36,16 @@ export const backupRefused: Readonly<Record<string, string>> = {
   practiceIntoReal: 'This is a backup of a practice book. It never goes into a real book. Nothing was changed.',
   realIntoPractice:
     'This is a backup of a real book. Change to the real book first, then choose it again. Nothing was changed.',
+  begun:
+    'Another file is half taken in, or another window is taking this one in. Go on with that file, or leave it at that first.',
+  partOnly:
+    'This file holds only what another device lacked. This device is empty: ask for a file with the whole book. A custody sheet rebuilds the shifts that lie in its box.',
+  sealed: 'This file is sealed. Write its passphrase.',
+  wrongPassphrase:
+    'This passphrase does not open the file. Look at each word, and at the file: each file has its own. Nothing was changed.',
+  sealNotOurs:
+    'This file is sealed in a way that Fullshift does not open: with a key instead of a passphrase, or so that it would need more memory than a phone has.',
+  stopped: 'Stopped. Look into the file again when it suits you.',
   forks:
     'This file and this device hold different entries under one name. Nothing was taken in. Keep both files, and look into which device wrote them.',
 };

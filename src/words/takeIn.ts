@@ -1,5 +1,5 @@
 /** Taking a file in: what it holds, what would be new, what both sides changed, and how far it came. Read by the office. */
-import { counted, entries, filesText } from './entries.ts';
+import { entries, filesText } from './entries.ts';
 
 export interface GapAbout {
   readonly fromCount: number;
@@ -8,10 +8,9 @@ export interface GapAbout {
 
 export const en = {
   heading: 'Take a file in',
+  backKeep: 'To kept records',
   intro:
     'A file of this book, made on another device. What is new in it is added; nothing here is overwritten, and the same file twice changes nothing.',
-  start: 'No book is open. Begin one, or take up a book from another device, on the first page.',
-  toStart: 'Go to the first page',
   file: 'File from the other device',
   fileHint: 'Its name ends in .zip, .age or .txt; up to 200 MB',
   fileMissing: 'Choose the file first',
@@ -30,10 +29,19 @@ export const en = {
       : `${count} entries in it can still be read. If there is no better file, take in what is left.`,
   steps: {
     reading: 'Reading the file',
-    packing: 'Packing the file',
-    sealing: 'Sealing the file',
+    packing: 'Reading the file',
+    sealing: 'Opening the seal',
     opening: 'Opening the seal; this may take half a minute',
     comparing: 'Comparing with what is here',
+    taking: 'Taking in',
+    lists: 'Making the lists anew',
+  },
+  making: {
+    reading: 'Reading the book',
+    packing: 'Packing the file',
+    sealing: 'Sealing the file; this may take half a minute',
+    opening: 'Opening',
+    comparing: 'Comparing',
     taking: 'Taking in',
     lists: 'Making the lists anew',
   },
@@ -64,26 +72,16 @@ export const en = {
     bothHeading: 'Changed on both sides',
     bothIntro: 'Two people changed the same value without knowing of each other. Both values are kept.',
     both: (what: string, record: string) => (record === '' ? what : `${record}: ${what}`),
-    bothDetail: (here: string, there: string, judges: string) =>
-      `here ${here}; there ${there}. Until somebody settles it, ${judges} counts`,
-    first: (first: string) => `; before both ${first}`,
+    bothDetail: (here: string, there: string, judges: string, first: string) =>
+      `Here ${here}; there ${there}; before both ${first}. Until somebody settles it, ${judges} counts`,
     noValue: 'not changed',
-    record: {
-      sample: (number: string) => `Sample ${number}`,
-      flowCheck: (pump: string) => `Flow check of pump ${pump}`,
-      workday: (worker: string, day: string) => `The day of ${worker}, ${day}`,
-      shift: (site: string, day: string) => `The day at ${site}, ${day}`,
-      box: 'A box for the laboratory',
-      unknown: 'A record that is new here',
-    },
     alsoHeading: 'Also in this file',
     voidAgainst: (numbers: string) =>
       `Void on one side, with a result on the other: ${numbers}. The void counts until somebody says otherwise`,
     shared: (numbers: string) => `One number on two cassettes: ${numbers}`,
-    missing: 'Missing in between',
-    missingDetail: (gaps: readonly GapAbout[]) => {
+    missing: (gaps: readonly GapAbout[]) => {
       const count = gaps.reduce((sum, { fromCount, toCount }) => sum + toCount - fromCount + 1, 0);
-      return `${entries(count)} of ${counted(gaps.length, ['stretch', 'stretches'])} are in another file. Until they come, nothing about those days is called low`;
+      return `${entries(count)} in between ${count === 1 ? 'lies' : 'lie'} in another file. Until then nothing up to those days is called low`;
     },
     newer: (count: number) =>
       `${entries(count)} of a newer version of Fullshift: kept as they are; what they touch may stay doubtful until this device has that version`,
@@ -127,9 +125,5 @@ export const en = {
     leaveText:
       'What was taken in stays. What is missing is then known as missing, and the days it may bear on stay doubtful until it comes from another file. The file can be taken in later.',
     leaveConfirm: 'Leave it at what was taken in',
-  },
-  refused: {
-    begun:
-      'Another file is half taken in, or another window is taking this one in. Go on with that file, or leave it at that first.',
   },
 };

@@ -1,8 +1,9 @@
 /** Two devices with one book: restored from a backup, each with a sample of its own, and what both wrote brought together by files. */
 import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
-import { en as keep } from '#words/keep.ts';
+import { en as send } from '#words/handOver.ts';
 import { en as start } from '#words/start.ts';
+import { en as taking } from '#words/takeIn.ts';
 import { readDisk, tornIn, writersOf } from './bookOnDisk.ts';
 import { beginBook, checkFlowsBefore, openShift, prepare } from './fieldSteps.ts';
 import { choose, heading, load, type Notebook, newShelf, openNotebook, says, tap } from './notebookSteps.ts';
@@ -13,23 +14,23 @@ const out = join('tests', 'out', 'exchange');
 const ines = { name: 'Ines Farrow', reads: 'English', task: 'Scraping paint by hand', pump: 'P-11' } as const;
 const tomas = { name: 'Tomás Quiroga', reads: 'Español', task: 'Scraping paint by hand', pump: 'P-12' } as const;
 
-/** Hands a backup out through the page for it; answers where the file lies. */
+/** Hands a file out through the page for it; answers where the file lies. */
 async function handOut(notebook: Notebook, name: string): Promise<string> {
-  await load(notebook, '/keep');
+  await load(notebook, '/send');
   await says(notebook, /^Ready: /);
   const download = notebook.page.waitForEvent('download');
-  await tap(notebook, keep.make.action);
+  await tap(notebook, send.ways.download);
   const path = join(out, `${name}.zip`);
   await (await download).saveAs(path);
-  await says(notebook, keep.make.outcome.downloaded);
+  await says(notebook, send.outcome.downloaded);
   return path;
 }
 
 async function takeIn(notebook: Notebook, path: string): Promise<void> {
-  await load(notebook, '/keep');
-  await notebook.page.getByLabel(keep.take.file).setInputFiles(path);
-  await tap(notebook, keep.take.look);
-  await tap(notebook, keep.take.action);
+  await load(notebook, '/take-in');
+  await notebook.page.getByLabel(taking.file).setInputFiles(path);
+  await tap(notebook, taking.look);
+  await tap(notebook, /^Take in /);
   await says(notebook, /^Taken in: /);
 }
 
@@ -110,10 +111,10 @@ test('a book restored on a second device, a new sample on each, exchanged by bac
     expect(new Set(writers).size).toBe(2);
 
     // Taken in once more, nothing changes.
-    await load(first, '/keep');
-    await first.page.getByLabel(keep.take.file).setInputFiles(ofSecond);
-    await tap(first, keep.take.look);
-    await says(first, keep.take.nothingNew);
+    await load(first, '/take-in');
+    await first.page.getByLabel(taking.file).setInputFiles(ofSecond);
+    await tap(first, taking.look);
+    await says(first, taking.preview.nothingNew);
   } finally {
     for (const notebook of opened) await notebook.kill();
     await preview.stop();

@@ -9,6 +9,10 @@ import { About } from '#screens/checked/About.tsx';
 import { Checked } from '#screens/checked/Checked.tsx';
 import { Day } from '#screens/exposure/Day.tsx';
 import { Keep } from '#screens/keep/Keep.tsx';
+import { Send } from '#screens/keep/Send.tsx';
+import { Storage } from '#screens/keep/Storage.tsx';
+import { TakeIn } from '#screens/keep/TakeIn.tsx';
+import { Wipe } from '#screens/keep/Wipe.tsx';
 import { Lists } from '#screens/lists/Lists.tsx';
 import { Results } from '#screens/results/Results.tsx';
 import { Samples } from '#screens/samples/Samples.tsx';
@@ -62,6 +66,10 @@ export function visit(path: string): ReturnType<typeof userEvent.setup> {
         <Route path="/results" component={Results} />
         <Route path="/day/:workdayId">{({ workdayId }) => <Day workdayId={workdayId} />}</Route>
         <Route path="/keep" component={Keep} />
+        <Route path="/send" component={Send} />
+        <Route path="/take-in" component={TakeIn} />
+        <Route path="/storage" component={Storage} />
+        <Route path="/wipe" component={Wipe} />
         <Route path="/lists" component={Lists} />
         <Route path="/checked" component={Checked} />
         <Route path="/about" component={About} />

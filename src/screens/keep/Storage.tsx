@@ -1,34 +1,81 @@
-/** What this device says of itself: whether the browser keeps the book, whether the app is installed, and how much room it takes. */
-import { useEffect, useState } from 'react';
-import { Particulars } from '#parts/Lines.tsx';
-import type { BookMeta } from '#store/bookMeta.ts';
-import { estimate } from '#store/device.ts';
-import { isInstalled } from '#store/handOver/delivery.ts';
-import { useBookCounts } from '#store/hooks.ts';
-import { en as words } from '#words/keep.ts';
-import styles from './keep.module.css';
+/** The device as it stands: what the browser promised, when files left, what is missing here, versions, and a report for problems. */
+import { wallTimeOf } from '#core/calendar.ts';
+import { Line, Lines, Particulars } from '#parts/Lines.tsx';
+import { MainAction } from '#parts/MainAction.tsx';
+import { Page } from '#parts/Page.tsx';
+import { deviceZone } from '#store/device.ts';
+import { type Keeping, useKeeping } from '#store/hooks/useKeeping.ts';
+import { useMissingFiles } from '#store/hooks/useMissingFiles.ts';
+import { useDeviceName } from '#store/hooks/usePartners.ts';
+import { useBookCounts, useBookMeta, useBookState } from '#store/hooks.ts';
+import { formatDay } from '#words/quantity.ts';
+import { en as words } from '#words/storage.ts';
+import { DeviceName } from './DeviceName.tsx';
+import { NoBook } from './NoBook.tsx';
+import { PromiseOf } from './PromiseOf.tsx';
+import { Report } from './Report.tsx';
+import { Unfinished } from './Unfinished.tsx';
+import { Versions } from './Versions.tsx';
 
-const text = words.storage;
-
-export function Storage({ meta }: { readonly meta: BookMeta | undefined }) {
-  const counts = useBookCounts();
-  const [usedBytes, setUsedBytes] = useState<number | null>(null);
-  useEffect(() => {
-    void estimate().then((found) => setUsedBytes(found.usedBytes));
-  }, []);
-  const persisted = meta?.persisted ?? null;
-  const promise = persisted === null ? text.notSaid : persisted ? text.persisted : text.notPersisted;
+export function Storage() {
+  const state = useBookState();
+  const meta = useBookMeta();
+  const keeping = useKeeping();
+  const deviceName = useDeviceName();
+  if (state.kind !== 'open') return <NoBook heading={words.heading} />;
+  if (keeping === undefined) return <Page heading={words.heading} back="/keep" backText={words.toKeep} />;
   return (
-    <section className={styles.section}>
-      <h2>{text.heading}</h2>
-      <Particulars
-        items={[
-          promise,
-          [text.installed, isInstalled() ? text.installedYes : text.installedNo],
-          [text.used, usedBytes === null ? text.usedNotSaid : text.usedValue(usedBytes)],
-          [text.samples, counts === undefined ? '' : String(counts.sampleCount)],
-        ]}
-      />
-    </section>
+    <Page
+      heading={words.heading}
+      back="/keep"
+      backText={words.toKeep}
+      action={<MainAction to="/wipe">{words.wipe.line}</MainAction>}
+      aside={
+        <>
+          <Versions running={meta?.runningCount ?? null} />
+          <Report />
+        </>
+      }
+    >
+      {keeping.takeIn && <Unfinished mark={keeping.takeIn} />}
+      <PromiseOf persisted={meta?.persisted ?? null} />
+      <Particulars items={copiesOf(keeping)} />
+      <Here keeping={keeping} />
+      {deviceName !== undefined && <DeviceName name={deviceName} />}
+      <Lines>
+        <Line to="/wipe" detail={words.wipe.lineDetail}>
+          {words.wipe.line}
+        </Line>
+      </Lines>
+      <p>{words.kept.removing}</p>
+    </Page>
+  );
+}
+
+const whenOf = (at: string | null): string => {
+  if (at === null) return words.copies.never;
+  const { day, time } = wallTimeOf(at, deviceZone());
+  return words.copies.when(formatDay(day), time);
+};
+
+const copiesOf = ({ lastSentAt, lastBackupAt, verifiedAt }: Keeping) =>
+  [
+    [words.copies.lastSent, whenOf(lastSentAt)],
+    [words.copies.lastBackup, whenOf(lastBackupAt)],
+    [words.copies.verified, whenOf(verifiedAt)],
+  ] as const;
+
+function Here({ keeping }: { readonly keeping: Keeping }) {
+  const counts = useBookCounts();
+  const filesMissing = useMissingFiles();
+  const missing = keeping.missing.reduce((sum, { fromCount, toCount }) => sum + toCount - fromCount + 1, 0);
+  return (
+    <Particulars
+      items={[
+        [words.here.samples, counts === undefined ? '' : String(counts.sampleCount)],
+        [words.here.missing, missing === 0 ? words.here.none : words.here.missingCount(missing)],
+        [words.here.files, filesMissing === undefined ? '' : words.here.filesCount(filesMissing)],
+      ]}
+    />
   );
 }

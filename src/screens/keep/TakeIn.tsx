@@ -1,88 +1,155 @@
-/** Another device's backup, or an earlier one: looked into first, then taken in as a union. What is here is never changed by it. */
+/**
+ * The office at its desk, or the supervisor: a file of another device. It is looked into first and nothing is changed by that; then it is
+ * taken in, with a way to stop. Afterwards what is new is here, and what both sides changed waits to be settled.
+ */
 import { useState } from 'react';
-import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
-import { FileField } from '#parts/FileField.tsx';
-import { Particulars } from '#parts/Lines.tsx';
+import { useSearch } from 'wouter';
+import { MainAction } from '#parts/MainAction.tsx';
 import { Notice } from '#parts/Notice.tsx';
+import { Page } from '#parts/Page.tsx';
+import { ProgressLine } from '#parts/ProgressLine.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { Preview } from '#store/handOver/handOver.ts';
-import { lookInto } from '#store/handOver/looking.ts';
-import { takeIn } from '#store/handOver/taking.ts';
-import { previewItems, en as words } from '#words/keep.ts';
-import { backupRefused, failedSentence } from '#words/saving.ts';
-import styles from './keep.module.css';
-
-const text = words.take;
-const refused = (why: string): readonly FieldError[] => [
-  { field: 'file', text: backupRefused[why] ?? backupRefused.damaged ?? '' },
-];
+import { useFolder, useFolderFile } from '#store/hooks/useFolder.ts';
+import { useKeeping } from '#store/hooks/useKeeping.ts';
+import { type Looking, useLooking } from '#store/hooks/useLooking.ts';
+import { useReceivedFile } from '#store/hooks/useReceived.ts';
+import { useBookState } from '#store/hooks.ts';
+import { en as words } from '#words/takeIn.ts';
+import { ChooseFile } from './ChooseFile.tsx';
+import { errorsOf } from './lookErrors.ts';
+import { NoBook } from './NoBook.tsx';
+import { PreviewOf } from './PreviewOf.tsx';
+import { TakenIn } from './TakenIn.tsx';
+import { Unfinished } from './Unfinished.tsx';
 
 export function TakeIn() {
-  const [file, setFile] = useState<File | null>(null);
-  const [preview, setPreview] = useState<Preview | null>(null);
-  const [done, setDone] = useState<readonly string[]>([]);
-  const [busy, setBusy] = useState(false);
-  const [errors, setErrors] = useState<readonly FieldError[]>([]);
+  const state = useBookState();
+  if (state.kind !== 'open') return <NoBook heading={words.heading} />;
+  return <TakeInFile key={state.bookId} />;
+}
 
-  const look = async () => {
-    if (file === null) return setErrors([{ field: 'file', text: text.fileMissing }]);
-    setBusy(true);
-    const read = await lookInto(file);
-    setBusy(false);
-    setErrors(read.kind === 'preview' ? [] : refused(read.kind === 'refused' ? read.why : 'sealed'));
-    setPreview(read.kind === 'preview' ? read : null);
+/** The file in hand: chosen here, sent to the app, or lying in the folder; and what is done with it once it was dealt with. */
+function useFileInHand() {
+  const asked = new URLSearchParams(useSearch());
+  const received = useReceivedFile(asked.get('received'));
+  const inFolder = useFolderFile(asked.get('folder'));
+  const folder = useFolder();
+  const [chosen, setChosen] = useState<File | null>(null);
+  const file = chosen ?? received.file ?? inFolder?.file ?? null;
+  const from = chosen !== null ? null : received.file ? 'received' : inFolder ? 'folder' : null;
+  const done = () => {
+    if (from === 'received') received.done();
+    if (from === 'folder' && inFolder) void folder.aside(inFolder);
   };
-  const take = async (shown: Preview) => {
-    setBusy(true);
-    const taken = await takeIn(shown);
-    setBusy(false);
-    setPreview(null);
-    if (taken.kind === 'refused') return setErrors(refused(taken.why));
-    if (taken.kind === 'cancelled') return setErrors(refused('stopped'));
-    if (taken.kind === 'failed') return setErrors([{ field: null, text: failedSentence(taken.why) }]);
-    const numbers = taken.sharedNumbers.map(({ sampleNumber }) => sampleNumber).join(', ');
-    setDone([text.done(taken.newCount), ...(numbers === '' ? [] : [text.shared(numbers)])]);
-  };
+  return { file, from, done, setChosen } as const;
+}
 
-  return (
-    <section className={styles.section}>
-      <h2>{text.heading}</h2>
-      <ErrorSummary errors={errors} />
-      <p>{text.intro}</p>
-      <FileField
-        name="file"
-        label={text.file}
-        onChange={(chosen) => {
-          setFile(chosen);
-          setPreview(null);
-          setDone([]);
-          setErrors([]);
+function TakeInFile() {
+  const { file, from, done, setChosen } = useFileInHand();
+  const keeping = useKeeping();
+  const here = useLooking();
+  const [passphrase, setPassphrase] = useState('');
+  const [missing, setMissing] = useState(false);
+  const preview = here.looked?.kind === 'preview' ? here.looked : null;
+  const sealed = here.looked?.kind === 'sealed' || (here.looked?.kind === 'refused' && passphrase !== '');
+  const look = async (salvage = false) => {
+    setMissing(file === null);
+    if (file === null) return;
+    await here.look(file, { ...(passphrase === '' ? {} : { passphrase }), salvage });
+  };
+  const take = async () => {
+    if (preview === null) return;
+    const taken = await here.take(preview);
+    if (taken?.kind === 'takenIn') done();
+  };
+  if (here.taken?.kind === 'takenIn')
+    return (
+      <TakenIn
+        taken={here.taken}
+        onAnother={() => {
+          here.forget();
+          setChosen(null);
+          setPassphrase('');
         }}
-        error={errorOf(errors, 'file')}
       />
-      {preview === null ? (
-        <div>
-          <QuietAction busy={busy} onClick={() => void look()}>
-            {text.look}
-          </QuietAction>
-        </div>
-      ) : (
-        <>
-          <Particulars items={previewItems(preview)} />
-          {preview.newCount === 0 ? (
-            <Notice>{text.nothingNew}</Notice>
-          ) : (
-            <div>
-              <QuietAction busy={busy} onClick={() => void take(preview)}>
-                {text.action}
-              </QuietAction>
-            </div>
-          )}
-        </>
+    );
+  return (
+    <Page
+      heading={preview === null ? words.heading : words.preview.heading}
+      back="/keep"
+      backText={words.backKeep}
+      action={<Actions here={here} preview={preview} onLook={() => void look()} onTake={() => void take()} />}
+    >
+      {keeping?.takeIn && !here.busy && <Unfinished mark={keeping.takeIn} here />}
+      <ChooseFile
+        name={file?.name ?? null}
+        from={from}
+        errors={errorsOf(here, { fileMissing: missing, passphraseGiven: passphrase !== '' })}
+        sealed={sealed}
+        passphrase={passphrase}
+        onPassphrase={setPassphrase}
+        onFile={(picked) => {
+          setChosen(picked);
+          setMissing(false);
+          setPassphrase('');
+          here.forget();
+        }}
+        shown={preview === null}
+      />
+      <WhatCame here={here} preview={preview} onSalvage={() => void look(true)} />
+    </Page>
+  );
+}
+
+const mayTake = (preview: Preview | null): boolean =>
+  preview !== null && preview.forks.length === 0 && preview.newCount + preview.filesCount > 0;
+
+interface ActionsProps {
+  readonly here: Looking;
+  readonly preview: Preview | null;
+  readonly onLook: () => void;
+  readonly onTake: () => void;
+}
+
+function Actions({ here, preview, onLook, onTake }: ActionsProps) {
+  if (here.busy) return <QuietAction onClick={here.stop}>{words.stop}</QuietAction>;
+  if (preview === null) return <MainAction onClick={onLook}>{words.look}</MainAction>;
+  if (!mayTake(preview)) return <MainAction onClick={here.forget}>{words.otherFile}</MainAction>;
+  return (
+    <>
+      <MainAction onClick={onTake}>{words.preview.action(preview.newCount)}</MainAction>
+      <QuietAction onClick={here.forget}>{words.otherFile}</QuietAction>
+    </>
+  );
+}
+
+interface WhatCameProps {
+  readonly here: Looking;
+  readonly preview: Preview | null;
+  readonly onSalvage: () => void;
+}
+
+/** How far it is, what came of it, and what is in the file. */
+function WhatCame({ here, preview, onSalvage }: WhatCameProps) {
+  const { busy, progress, looked, taken } = here;
+  const salvageable = looked?.kind === 'refused' && looked.why === 'damaged' ? looked.intactCount : 0;
+  return (
+    <>
+      {salvageable > 0 && !busy && (
+        <Notice actions={<QuietAction onClick={onSalvage}>{words.lookPart}</QuietAction>}>
+          {words.salvageable(salvageable)}
+        </Notice>
       )}
-      {done.map((sentence) => (
-        <Notice key={sentence}>{sentence}</Notice>
-      ))}
-    </section>
+      {busy && (
+        <ProgressLine
+          text={words.steps[progress?.step ?? 'reading']}
+          done={progress?.done ?? 0}
+          total={progress?.total ?? 0}
+        />
+      )}
+      {taken?.kind === 'cancelled' && <Notice>{words.cancelled(taken.doneCount, taken.totalCount)}</Notice>}
+      {preview !== null && <PreviewOf preview={preview} />}
+    </>
   );
 }
