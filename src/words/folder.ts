@@ -22,6 +22,7 @@ export const en = {
   watched: (name: string) => `The folder ${name} is looked into while this page is open.`,
   nothingNew: 'Nothing new in the folder.',
   newFiles: (count: number) => counted(count, ['new file in the folder', 'new files in the folder']),
+  look: 'Look at them',
   lookInto: (name: string) => `Look into ${name}`,
   asideOf: (name: string) => `Put ${name} aside`,
   waiting: (count: number) => `${counted(count, ['file is', 'files are'])} still being written.`,

@@ -62,6 +62,13 @@ export const en = {
     waiting: (count: number) => (count === 1 ? '1 sealed cassette, not sent' : `${count} sealed cassettes, not sent`),
     sent: 'All sealed cassettes are in a box',
   },
+  file: {
+    heading: 'File for the office',
+    open: "Send today's file",
+    notYet: 'When every cassette is sealed, send the day',
+    unsent: 'The shift is over, and its file is not sent yet',
+    sent: 'A file left since the shift was over',
+  },
   voided: (worker: string, number: string) => `${worker}: cassette ${number} is void`,
   voidedBlank: (number: string) => `Field blank ${number} is void`,
   voidedBecause: (why: string | null) => (why === null ? 'No reason written' : `Because: ${why}`),
@@ -76,6 +83,7 @@ export const en = {
     conditions: 'Write down the conditions',
     box: 'Pack the box for the laboratory',
     samples: 'See every sample',
+    send: "Send today's file",
   },
 };
 

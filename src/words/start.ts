@@ -6,8 +6,8 @@ export const en = {
   choices: {
     new: { label: 'A new book', hint: 'For your own firm' },
     backup: {
-      label: 'Take in a backup',
-      hint: 'A file of the book, from this or another device',
+      label: "Take up a book from another device's file",
+      hint: 'From the phone or the office, or a backup of your own',
     },
     practice: {
       label: 'A practice book',
@@ -18,9 +18,14 @@ export const en = {
   firmNameHint: 'As it stands on the custody sheet',
   firmNameMissing: 'Write the name of the firm',
   firmNameLong: 'Write the name of the firm in 400 letters or fewer',
-  file: 'Backup file',
-  fileHint: 'Its name ends in .fullshift.zip or .txt',
-  fileMissing: 'Choose the backup file first',
+  file: 'File of the book',
+  fileHint: 'Its name ends in .zip, .age or .txt; a custody sheet (.pdf) gives the shifts of its box',
+  fileMissing: 'Choose the file first',
+  fromPaper:
+    'From a custody sheet come the shifts that lie in its box, with what was written about them. A file with the whole book can be taken in later.',
+  deviceNameHint: 'Other devices see it: Phone of the crew, Office. May stay blank; no names of people',
+  deviceNameLong: 'Write the name of this device in 40 letters or fewer',
+  stopped: 'Stopped. Nothing is on this device yet, or not all of it. Look into the same file again to go on.',
   openNew: 'Open the new book',
   lookInto: 'Look into the file',
   takeIn: 'Take this book in',
@@ -29,12 +34,12 @@ export const en = {
   busy: 'Writing the book',
   evicted: {
     heading: 'The book on this device is gone',
-    text: 'This browser held a book and has emptied it. Nobody here deleted it: browsers do this when space runs short or a site is not visited for a while. Take your last backup in first. A new book would begin empty.',
+    text: 'This browser held a book and has emptied it. Nobody here deleted it: browsers do this when space runs short or a site is not visited for a while. Take your last backup up first. A new book would begin empty.',
   },
   open: {
     text: (firm: string) => `The book of ${firm} is open on this device.`,
     today: 'Go to Today',
-    keep: 'Backups, and the practice book, are under Kept records',
+    keep: 'Files out and in, and the practice book, are under Kept records',
   },
   reading: 'Reading the file',
   who: {

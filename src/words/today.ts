@@ -82,6 +82,8 @@ export const en = {
   dueSince: (at: string) => `due since ${at}`,
   dueAt: (at: string) => `due at ${at}`,
   due,
+  sendToday: "The shift is over: today's file is not sent yet",
+  sendTodayAction: "Send today's file",
   dayPage: "The day's page",
   dayPageDetail: (onWorkers: number, prepared: number, sealed: number) =>
     [

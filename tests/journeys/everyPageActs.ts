@@ -1,5 +1,6 @@
 /** Whole acts on the pages: a job by keyboard alone, a foreign book taken in, and the same page on other media. */
 import { expect, type Page } from '@playwright/test';
+import { en as start } from '#words/start.ts';
 import { heading, picture, tap, type Visitor } from './everyPageSteps.ts';
 import { coloursWrong } from './pageChecks.ts';
 
@@ -68,8 +69,8 @@ export async function correctByKeyboard(visitor: Visitor): Promise<void> {
 /** A file is taken in as the first book of a device, and the first of its people holds the device. */
 export async function takeIn(visitor: Visitor, name: string, text: string): Promise<void> {
   const { page } = visitor;
-  await page.getByRole('radio', { name: 'Take in a backup' }).check({ force: true });
-  await page.getByLabel('Backup file').setInputFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
+  await page.getByRole('radio', { name: start.choices.backup.label }).check({ force: true });
+  await page.getByLabel(start.file).setInputFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
   await tap(visitor, 'Look into the file');
   await tap(visitor, 'Take this book in');
   await heading(visitor, 'Who holds this device?');

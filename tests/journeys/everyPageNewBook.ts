@@ -11,10 +11,10 @@ export const newBookTour: readonly Stop[] = [
   pick('/start', 'error', {
     as: 'backup',
     go: async (v) => {
-      await choose(v, 'Take in a backup');
+      await choose(v, /^Take up a book/);
       await tap(v, 'Look into the file');
     },
-    shows: 'Choose the backup file first',
+    shows: 'Choose the file first',
   }),
   pick('/keep', 'filled', { as: 'without-book', go: to('/keep'), shows: /^No book is open/ }),
   pick('/received', 'empty', { go: to('/received'), shows: /^No file waits here/, tab: true }),

@@ -28,10 +28,10 @@ beforeEach(async () => {
 });
 afterEach(leaveOffice);
 
-const choose = async (user: ReturnType<typeof visit>, name: string) =>
+const choose = async (user: ReturnType<typeof visit>, name: string | RegExp) =>
   user.click(await screen.findByRole('radio', { name }));
 const pickFile = async (user: ReturnType<typeof visit>, file: File) =>
-  user.upload(await screen.findByLabelText('Backup file'), file);
+  user.upload(await screen.findByLabelText('File of the book'), file);
 
 describe('the first page of a device', () => {
   test('asks for the name of the firm and nothing else, then who holds the device', async () => {
@@ -58,7 +58,7 @@ describe('the first page of a device', () => {
     await pickUp(newDevice());
     await openBooks();
     const user = visit('/start');
-    await choose(user, 'Take in a backup');
+    await choose(user, /^Take up a book/);
     await pickFile(user, new File([blob], name));
     await user.click(await button('Look into the file'));
     expect(await screen.findByText('Sill and Sash Restoration (EXAMPLE)')).toBeVisible();
@@ -78,7 +78,7 @@ describe('the first page of a device', () => {
     visit('/start');
     await heading('The book on this device is gone');
     expect(alerts()).toContain('has emptied it');
-    expect(screen.getByRole('radio', { name: 'Take in a backup' })).toBeChecked();
+    expect(screen.getByRole('radio', { name: /^Take up a book/ })).toBeChecked();
     expect(await button('Look into the file')).toBeVisible();
   });
 

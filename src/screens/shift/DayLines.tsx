@@ -1,12 +1,19 @@
 /** What belongs to the whole day: field blanks, conditions, and the box for the laboratory. */
 import { blanksNeeded } from '#findings/blanks.ts';
+import { shiftEndedAt } from '#findings/shiftEnded.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { StandingMark } from '#parts/StandingMark.tsx';
 import { en as words } from '#words/shift.ts';
 import { airOf, blanksOf } from './daySamples.ts';
 import type { ShiftDay } from './useShift.ts';
 
-export function DayLines({ day }: { readonly day: ShiftDay }) {
+export interface DayLinesProps {
+  readonly day: ShiftDay;
+  /** When the last file left this device; null when none did. */
+  readonly lastSentAt: string | null;
+}
+
+export function DayLines({ day, lastSentAt }: DayLinesProps) {
   const { book, place } = day;
   const shift = `/shift/${place.shift.id}`;
   const blanksCount = blanksOf(day).length;
@@ -16,6 +23,8 @@ export function DayLines({ day }: { readonly day: ShiftDay }) {
   const sealed = airOf(day).filter((sample) => sample.sealed !== null);
   const waiting = sealed.filter(({ id, results }) => !boxed.has(id) && results.length === 0);
   const hasConditions = place.shift.conditions !== null;
+  const endedAt = shiftEndedAt(book, place.shift.id);
+  const isSent = endedAt !== null && lastSentAt !== null && lastSentAt >= endedAt;
   const mark = (isDone: boolean) => <StandingMark standing={isDone ? 'done' : 'due'} />;
   return (
     <>
@@ -40,6 +49,15 @@ export function DayLines({ day }: { readonly day: ShiftDay }) {
             : waiting.length === 0
               ? words.box.sent
               : words.box.waiting(waiting.length)}
+        </Line>
+      </Lines>
+      <Lines heading={words.file.heading}>
+        <Line
+          to="/send?today=1"
+          detail={endedAt === null ? words.file.notYet : isSent ? words.file.sent : words.file.unsent}
+          end={endedAt === null ? undefined : mark(isSent)}
+        >
+          {words.file.open}
         </Line>
       </Lines>
     </>

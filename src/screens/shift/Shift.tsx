@@ -4,6 +4,7 @@
  */
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
+import { useKeeping } from '#store/hooks/useKeeping.ts';
 import { formatDay } from '#words/quantity.ts';
 import { en as words } from '#words/shift.ts';
 import { AfterLines } from './AfterLines.tsx';
@@ -15,6 +16,7 @@ import { useShift } from './useShift.ts';
 
 export function Shift({ shiftId = '' }: { readonly shiftId?: string }) {
   const day = useShift(shiftId);
+  const keeping = useKeeping();
   if (day === undefined) return null;
   if (day === null)
     return (
@@ -22,7 +24,9 @@ export function Shift({ shiftId = '' }: { readonly shiftId?: string }) {
         <p>{words.noShift}</p>
       </Page>
     );
-  const next = nextStep(day);
+  // Until it is known, nothing is said of files: an action that changes under the thumb is worse than one that comes late.
+  const lastSentAt = keeping === undefined ? day.place.now : keeping.lastSentAt;
+  const next = nextStep(day, lastSentAt);
   const { site, shift } = day.place;
   return (
     <Page
@@ -30,7 +34,7 @@ export function Shift({ shiftId = '' }: { readonly shiftId?: string }) {
       over={formatDay(shift.workOn, 'en', 'weekday')}
       back="/"
       backText={words.toToday}
-      aside={<DayLines day={day} />}
+      aside={<DayLines day={day} lastSentAt={lastSentAt} />}
       action={<MainAction to={next.to}>{next.text}</MainAction>}
     >
       <BeforeLines day={day} />

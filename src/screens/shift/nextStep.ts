@@ -1,5 +1,6 @@
 /** What is due first on this day, as the page's one action: where it is done, and its words. */
 import { type Due, type DueKey, findDue } from '#findings/due.ts';
+import { unsentShifts } from '#findings/shiftEnded.ts';
 import { en as words } from '#words/shift.ts';
 import { airOf } from './daySamples.ts';
 import type { ShiftDay } from './useShift.ts';
@@ -44,7 +45,10 @@ function dayStep(due: Due, shiftId: string): Step | null {
   return due.key === 'sendToLaboratory' ? { to: '/boxes', text: words.actions.box } : null;
 }
 
-export function nextStep(day: ShiftDay): Step {
+const sendToday: Step = { to: '/send?today=1', text: words.actions.send };
+
+/** `lastSentAt`: when the last file left this device; null when none did. */
+export function nextStep(day: ShiftDay, lastSentAt: string | null): Step {
   const { book, place } = day;
   const shiftId = place.shift.id;
   if (airOf(day).length === 0)
@@ -52,9 +56,12 @@ export function nextStep(day: ShiftDay): Step {
       ? { to: `/shift/${shiftId}/flow`, text: words.actions.flow }
       : { to: `/shift/${shiftId}/fit`, text: words.actions.prepare };
   for (const due of findDue(book, place.now)) {
+    // The day's file goes before the box is packed: it may be packed days later, by the office.
+    if (due.key === 'sendToLaboratory' && unsentShifts(book, [shiftId], lastSentAt).length > 0) return sendToday;
     const own = due.shiftId === null || due.shiftId === shiftId;
     const step = own ? (dayStep(due, shiftId) ?? sampleStep(due, day)) : null;
     if (step !== null) return step;
   }
+  if (unsentShifts(book, [shiftId], lastSentAt).length > 0) return sendToday;
   return { to: '/samples', text: words.actions.samples };
 }

@@ -6,26 +6,28 @@ import { useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
 import { Choice } from '#parts/Choice.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
-import { FileField } from '#parts/FileField.tsx';
-import { Particulars } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { Page } from '#parts/Page.tsx';
 import { TextField } from '#parts/TextField.tsx';
-import type { Preview } from '#store/handOver/handOver.ts';
 import { useReceivedFile } from '#store/hooks/useReceived.ts';
 import { useBookState } from '#store/hooks.ts';
 import type { BookState } from '#store/session.ts';
-import { previewItems } from '#words/keep.ts';
 import { en as words } from '#words/start.ts';
-import { en as takeInWords } from '#words/takeIn.ts';
 import { AlreadyOpen } from './AlreadyOpen.tsx';
-import { type Begun, lookIntoBackup, openNew, openPractice, restore } from './begin.ts';
+import { type Begun, openNew, openPractice } from './begin.ts';
+import { JoinFields } from './JoinFields.tsx';
 import styles from './start.module.css';
+import { useJoining } from './useJoining.ts';
 
 type Way = 'new' | 'backup' | 'practice';
 
-const actionByWay = { new: words.openNew, backup: words.lookInto, practice: words.openPractice };
+const actionByWay = { new: words.openNew, practice: words.openPractice };
+
+const actionText = (way: Way, busy: boolean, isShown: boolean): string => {
+  if (way === 'backup') return busy ? words.reading : isShown ? words.takeIn : words.lookInto;
+  return busy ? words.busy : actionByWay[way];
+};
 
 /** An emptied device takes its backup in, and so does one that was sent a file; who came for the practice book gets it. */
 function firstWay(state: BookState, receivedKey: string | null): Way {
@@ -43,29 +45,33 @@ export function Start() {
   const [firmName, setFirmName] = useState('');
   const [chosen, setChosen] = useState<File | null>(null);
   const file = chosen ?? received.file ?? null;
-  const [preview, setPreview] = useState<Preview | null>(null);
+  const joining = useJoining();
+  const { preview } = joining;
   const [busy, setBusy] = useState(false);
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
   if (state.kind === 'open' && !busy) return <AlreadyOpen />;
 
-  const begin = (): Promise<Begun> => {
-    if (way === 'practice') return openPractice();
-    if (way === 'new') return openNew(firmName);
-    return preview === null ? lookIntoBackup(file) : restore(preview);
+  const begin = (): Promise<Begun> => (way === 'practice' ? openPractice() : openNew(firmName));
+  const join = async () => {
+    const joined = await joining.goOn(file);
+    setErrors(typeof joined === 'string' ? [] : joined);
+    // Taken in or refused: what was sent to the app does not wait any longer. It can still be looked into again from here.
+    if (joined !== 'looked' && chosen === null && file !== null) received.done();
+    if (joined === 'open') go('/who');
   };
   const submit = async () => {
     setBusy(true);
-    const begun = await begin();
+    if (way === 'backup') await join();
+    else {
+      const begun = await begin();
+      setErrors(begun.kind === 'errors' ? begun.errors : []);
+      if (begun.kind === 'open') go(begun.next);
+    }
     setBusy(false);
-    setErrors(begun.kind === 'errors' ? begun.errors : []);
-    if (begun.kind === 'preview') setPreview(begun.preview);
-    // Taken in or refused: what was sent to the app does not wait any longer. It can still be looked into again from here.
-    if (begun.kind !== 'preview' && way === 'backup' && chosen === null && file !== null) received.done();
-    if (begun.kind === 'open') go(begun.next);
   };
   const change = (next: Way) => {
     setWay(next);
-    setPreview(null);
+    joining.forget();
     setErrors([]);
   };
 
@@ -74,7 +80,7 @@ export function Start() {
       heading={evicted ? words.evicted.heading : words.heading}
       action={
         <MainAction type="submit" form="begin" busy={busy}>
-          {busy ? words.busy : way === 'backup' && preview !== null ? words.takeIn : actionByWay[way]}
+          {actionText(way, busy, preview !== null)}
         </MainAction>
       }
     >
@@ -109,23 +115,18 @@ export function Start() {
             autoComplete="organization"
           />
         )}
-        {way === 'backup' && chosen === null && received.file && (
-          <Notice>{takeInWords.received(received.file.name)}</Notice>
-        )}
         {way === 'backup' && (
-          <FileField
-            name="file"
-            label={words.file}
-            hint={words.fileHint}
-            onChange={(picked) => {
+          <JoinFields
+            joining={joining}
+            receivedName={chosen === null ? (received.file?.name ?? null) : null}
+            errors={errors}
+            onFile={(picked) => {
               setChosen(picked);
-              setPreview(null);
+              joining.forget();
               setErrors([]);
             }}
-            error={errorOf(errors, 'file')}
           />
         )}
-        {preview !== null && <Particulars items={previewItems(preview)} />}
       </form>
       <p className={styles.quiet}>{words.intro}</p>
     </Page>

@@ -1,16 +1,12 @@
-/** The three ways into a book, each ending in an open book, a look into a file, or a sentence that says what to do. */
+/** A new book and the practice book: each ends in an open book, or in a sentence that says what to do. */
 import type { FieldError } from '#parts/ErrorSummary.tsx';
-import type { Preview } from '#store/handOver/handOver.ts';
-import { lookInto } from '#store/handOver/looking.ts';
-import { takeIn } from '#store/handOver/taking.ts';
 import { newBook, switchBook } from '#store/opening.ts';
 import { bookState } from '#store/session.ts';
-import { backupRefused, failedSentence } from '#words/saving.ts';
+import { failedSentence } from '#words/saving.ts';
 import { en as words } from '#words/start.ts';
 
 export type Begun =
   | { readonly kind: 'open'; readonly next: string }
-  | { readonly kind: 'preview'; readonly preview: Preview }
   | { readonly kind: 'errors'; readonly errors: readonly FieldError[] };
 
 const errors = (field: string | null, text: string): Begun => ({ kind: 'errors', errors: [{ field, text }] });
@@ -31,20 +27,6 @@ export async function openNew(typed: string): Promise<Begun> {
   const written = await newBook({ firmName, practice: false });
   if (written.kind === 'written') return { kind: 'open', next: '/who' };
   return errors(null, failedSentence(written.kind === 'failed' ? written.why : 'unknown'));
-}
-
-export async function lookIntoBackup(file: File | null): Promise<Begun> {
-  if (file === null) return errors('file', words.fileMissing);
-  const read = await lookInto(file);
-  if (read.kind === 'preview') return { kind: 'preview', preview: read };
-  return errors('file', backupRefused[read.kind === 'refused' ? read.why : 'sealed'] ?? backupRefused.damaged ?? '');
-}
-
-export async function restore(preview: Preview): Promise<Begun> {
-  const taken = await takeIn(preview);
-  if (taken.kind === 'takenIn') return { kind: 'open', next: '/who' };
-  if (taken.kind === 'failed') return errors(null, failedSentence(taken.why));
-  return errors('file', backupRefused[taken.kind === 'refused' ? taken.why : 'stopped'] ?? backupRefused.damaged ?? '');
 }
 
 /** A practice book that is there opens as it was left; else it is written, which takes a moment. */

@@ -5,6 +5,7 @@
 import { lazy, Suspense, useEffect, useState } from 'react';
 import { dayOf } from '#core/calendar.ts';
 import { findDue } from '#findings/due.ts';
+import { unsentShifts } from '#findings/shiftEnded.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Notice } from '#parts/Notice.tsx';
@@ -14,6 +15,7 @@ import type { Book, BoxRecord } from '#records/book.ts';
 import type { BookMeta } from '#store/bookMeta.ts';
 import { deviceZone } from '#store/device.ts';
 import { holderIsDue } from '#store/holder.ts';
+import { type Keeping, useKeeping } from '#store/hooks/useKeeping.ts';
 import { useBookMeta, useBoxes, useNow, useRunSheet } from '#store/hooks.ts';
 import type { RunSheet } from '#store/runSheet.ts';
 import { formatDay } from '#words/quantity.ts';
@@ -23,6 +25,7 @@ import { Earlier } from './Earlier.tsx';
 import { ShiftsToday } from './ShiftsToday.tsx';
 
 /** A form is not in the way of what is due: it comes when a shift is to be opened. */
+const Beside = lazy(async () => ({ default: (await import('./Beside.tsx')).Beside }));
 const OpenShift = lazy(async () => ({ default: (await import('./OpenShift.tsx')).OpenShift }));
 
 const renewEveryMs = 20_000;
@@ -32,6 +35,7 @@ export function Today() {
   const today = dayOf(now, deviceZone());
   const sheet = useRunSheet(today);
   const meta = useBookMeta();
+  const keeping = useKeeping();
   const [boxes, setBoxes] = useState<readonly BoxRecord[] | undefined>(undefined);
   const [opening, setOpening] = useState(false);
   if (sheet === undefined || meta === undefined) return <Page heading={formatDay(today, 'en', 'weekday')} />;
@@ -46,6 +50,7 @@ export function Today() {
           before={
             <>
               <WhoHolds meta={meta} />
+              <Waiting keeping={keeping} />
               <ReadBoxes onBoxes={setBoxes} />
             </>
           }
@@ -54,7 +59,9 @@ export function Today() {
         />
       </Suspense>
     );
-  const lines = dueLines(sheet, boxes, now, meta);
+  const ids = shifts.map(({ id }) => id);
+  const unsent = keeping !== undefined && unsentShifts(sheet.book, ids, keeping.lastSentAt).length > 0;
+  const lines = [...dueLines(sheet, boxes, now, meta), ...(unsent ? [sendLine] : [])];
   const first = lines[0];
   const site = shifts.length === 1 && shifts[0] ? sheet.book.sites.get(shifts[0].siteId)?.name : undefined;
   return (
@@ -71,6 +78,7 @@ export function Today() {
       aside={<Earlier sheet={sheet} boxes={boxes ?? []} today={today} now={now} />}
     >
       <WhoHolds meta={meta} />
+      <Waiting keeping={keeping} />
       <ReadBoxes onBoxes={setBoxes} />
       <Lines heading={words.whatIsDue} whenEmpty={words.nothingDue}>
         {lines.map((line) => (
@@ -84,6 +92,25 @@ export function Today() {
         <QuietAction onClick={() => setOpening(true)}>{words.openShift.another}</QuietAction>
       </div>
     </Page>
+  );
+}
+
+const sendLine: DueLine = {
+  key: 'sendToday',
+  sentence: words.sendToday,
+  action: words.sendTodayAction,
+  to: '/send?today=1',
+  time: null,
+  overdue: false,
+};
+
+/** Not in the way of what is due: it comes when it is loaded. */
+function Waiting({ keeping }: { readonly keeping: Keeping | undefined }) {
+  if (keeping === undefined) return null;
+  return (
+    <Suspense fallback={null}>
+      <Beside mark={keeping.takeIn} />
+    </Suspense>
   );
 }
 
@@ -102,7 +129,7 @@ const timeOf = ({ time, overdue }: DueLine): string | undefined =>
 /** Whether cassettes wait for the laboratory is only known once the boxes are there. */
 function dueLines(sheet: RunSheet, boxes: readonly BoxRecord[] | undefined, now: string, meta: BookMeta): DueLine[] {
   const book: Book = { ...sheet.book, boxes: new Map((boxes ?? []).map((box) => [box.id, box])) };
-  return findDue(book, now, { lastBackupAt: meta.lastBackupAt })
+  return findDue(book, now, { lastBackupAt: meta.lastBackupAt, persisted: meta.persisted })
     .filter(({ key }) => boxes !== undefined || key !== 'sendToLaboratory')
     .map((due) => dueLine(due, book));
 }

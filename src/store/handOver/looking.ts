@@ -15,7 +15,7 @@ import { readText, refusalByFault } from './throughText.ts';
 import { stopIfAsked, Unfit } from './unfit.ts';
 
 /** The file itself, out of its seal if it has one. */
-async function unsealed(file: Blob, options: LookOptions): Promise<Blob | 'sealed'> {
+export async function unsealed(file: Blob, options: LookOptions): Promise<Blob | 'sealed'> {
   const head = await file.slice(0, 40).text();
   if (!head.startsWith('age-encryption.org/') && !head.startsWith('-----BEGIN AGE')) return file;
   const { passphrase, signal, onProgress } = options;
