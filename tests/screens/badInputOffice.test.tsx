@@ -215,18 +215,22 @@ const table: readonly Bad[] = [
   },
   {
     title: 'a foreign file instead of a backup',
-    page: () => '/keep',
-    type: async (user) => user.upload(await screen.findByLabelText('Backup file'), new File(['hello'], 'book.zip')),
+    page: () => '/take-in',
+    type: async (user) =>
+      user.upload(await screen.findByLabelText('File from the other device'), new File(['hello'], 'book.zip')),
     tap: 'Look into the file',
     says: /not a backup of Fullshift/,
     field: 'file',
   },
   {
     title: 'a backup that was cut short',
-    page: () => '/keep',
+    page: () => '/take-in',
     type: async (user) => {
       const { blob, name } = await makeBackup();
-      await user.upload(await screen.findByLabelText('Backup file'), new File([blob.slice(0, blob.size / 2)], name));
+      await user.upload(
+        await screen.findByLabelText('File from the other device'),
+        new File([blob.slice(0, blob.size / 2)], name),
+      );
     },
     tap: 'Look into the file',
     says: /cut or damaged|not a backup/,
@@ -234,14 +238,14 @@ const table: readonly Bad[] = [
   },
   {
     title: 'a backup of a real book into the practice book',
-    page: () => '/keep',
+    page: () => '/take-in',
     type: async (user, { device }) => {
       await pickUp(newDevice());
       await newBook({ firmName: 'Old Sash & Steel', practice: false });
       const { blob, name } = await makeBackup();
       await pickUp(device);
       await openBooks();
-      await user.upload(await screen.findByLabelText('Backup file'), new File([blob], name));
+      await user.upload(await screen.findByLabelText('File from the other device'), new File([blob], name));
     },
     tap: 'Look into the file',
     says: /backup of a real book/,

@@ -17,9 +17,9 @@ test('the backup that is handed out holds the data dictionary, the same as the c
   });
   const click = vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(() => undefined);
   try {
-    const user = visit('/keep');
+    const user = visit('/send');
     await screen.findByText(/^Ready: /);
-    await user.click(await button('Hand the backup out'));
+    await user.click(await button('Download the file'));
     await screen.findByText(/Handed to the browser as a download/);
   } finally {
     made.mockRestore();

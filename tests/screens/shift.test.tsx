@@ -39,6 +39,7 @@ describe("the day's page", () => {
       'Field blanks',
       'Conditions of the day',
       'Box for the laboratory',
+      'File for the office',
     ]);
   });
 

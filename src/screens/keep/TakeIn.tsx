@@ -50,13 +50,15 @@ function TakeInFile() {
   const keeping = useKeeping();
   const here = useLooking();
   const [passphrase, setPassphrase] = useState('');
-  const [missing, setMissing] = useState(false);
+  const [missing, setMissing] = useState<'file' | 'passphrase' | null>(null);
+  const [sealed, setSealed] = useState(false);
   const preview = here.looked?.kind === 'preview' ? here.looked : null;
-  const sealed = here.looked?.kind === 'sealed' || (here.looked?.kind === 'refused' && passphrase !== '');
   const look = async (salvage = false) => {
-    setMissing(file === null);
-    if (file === null) return;
-    await here.look(file, { ...(passphrase === '' ? {} : { passphrase }), salvage });
+    const lacking = file === null ? 'file' : sealed && passphrase === '' ? 'passphrase' : null;
+    setMissing(lacking);
+    if (file === null || lacking !== null) return;
+    const found = await here.look(file, { ...(passphrase === '' ? {} : { passphrase }), salvage });
+    setSealed(found?.kind === 'sealed' || passphrase !== '');
   };
   const take = async () => {
     if (preview === null) return;
@@ -71,6 +73,7 @@ function TakeInFile() {
           here.forget();
           setChosen(null);
           setPassphrase('');
+          setSealed(false);
         }}
       />
     );
@@ -85,14 +88,15 @@ function TakeInFile() {
       <ChooseFile
         name={file?.name ?? null}
         from={from}
-        errors={errorsOf(here, { fileMissing: missing, passphraseGiven: passphrase !== '' })}
+        errors={errorsOf(here, missing)}
         sealed={sealed}
         passphrase={passphrase}
         onPassphrase={setPassphrase}
         onFile={(picked) => {
           setChosen(picked);
-          setMissing(false);
+          setMissing(null);
           setPassphrase('');
+          setSealed(false);
           here.forget();
         }}
         shown={preview === null}

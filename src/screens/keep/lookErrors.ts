@@ -6,17 +6,12 @@ import { en as words } from '#words/takeIn.ts';
 
 const sentence = (why: string): string => backupRefused[why] ?? backupRefused.damaged ?? '';
 
-export interface Given {
-  readonly fileMissing: boolean;
-  readonly passphraseGiven: boolean;
-}
-
-export function errorsOf({ looked, taken }: Looking, { fileMissing, passphraseGiven }: Given): readonly FieldError[] {
-  if (fileMissing) return [{ field: 'file', text: words.fileMissing }];
+/** `missing`: what was not given when the look was asked for. */
+export function errorsOf({ looked, taken }: Looking, missing: 'file' | 'passphrase' | null): readonly FieldError[] {
+  if (missing === 'file') return [{ field: 'file', text: words.fileMissing }];
+  if (missing === 'passphrase') return [{ field: 'filePassphrase', text: words.passphraseMissing }];
   if (taken?.kind === 'failed') return [{ field: null, text: failedSentence(taken.why) }];
   if (taken?.kind === 'refused') return [{ field: null, text: sentence(taken.why) }];
-  if (looked?.kind === 'sealed' && passphraseGiven)
-    return [{ field: 'filePassphrase', text: sentence('wrongPassphrase') }];
   if (looked?.kind !== 'refused' || looked.why === 'stopped') return [];
   return [{ field: looked.why === 'wrongPassphrase' ? 'filePassphrase' : 'file', text: sentence(looked.why) }];
 }

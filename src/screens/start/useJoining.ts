@@ -37,11 +37,13 @@ export function useJoining(): Joining {
   const [passphrase, setPassphrase] = useState('');
   const [name, setName] = useState('');
   const preview = here.looked?.kind === 'preview' ? here.looked : null;
-  const sealed = here.looked?.kind === 'sealed' || (passphrase !== '' && preview === null);
+  const [isSealed, setSealed] = useState(false);
+  const sealed = isSealed && preview === null;
 
   const look = async (file: File) => {
-    if (here.looked?.kind === 'sealed' && passphrase === '') return oneError('filePassphrase', sentence('sealed'));
+    if (isSealed && passphrase === '') return oneError('filePassphrase', sentence('sealed'));
     const found = await here.look(file, passphrase === '' ? {} : { passphrase });
+    setSealed(found?.kind === 'sealed' || passphrase !== '');
     return found === null ? 'looked' : looked(found, passphrase);
   };
   const take = async (shown: Preview) => {
@@ -68,6 +70,7 @@ export function useJoining(): Joining {
     forget: () => {
       here.forget();
       setPassphrase('');
+      setSealed(false);
     },
   };
 }
