@@ -8,8 +8,8 @@ import { newProfile, type RealBrowser, startBrowser } from './realBrowser.ts';
 /** The day's wall clock runs by what the journey says, so that minutes are hours; everything else in the browser runs by itself. */
 const zoneOffset = '-04:00';
 
-const phone = { width: 390, height: 844 };
-const desk = { width: 1280, height: 800 };
+export const phone = { width: 390, height: 844 };
+export const desk = { width: 1280, height: 800 };
 
 export interface Notebook {
   readonly page: Page;
@@ -28,20 +28,22 @@ export interface Shelf {
   readonly address: string;
   readonly workOn: string;
   readonly pictures: string;
+  /** Of the window, whenever no picture is taken. */
+  readonly size: typeof phone;
   /** What must not happen on any page, a list for each start of the browser. */
   readonly watched: string[][];
   shown: number;
 }
 
-export const newShelf = (address: string, workOn: string, pictures: string): Shelf => {
+export const newShelf = (address: string, workOn: string, pictures: string, size = phone): Shelf => {
   mkdirSync(pictures, { recursive: true });
-  return { profile: newProfile(), address, workOn, pictures, watched: [], shown: 0 };
+  return { profile: newProfile(), address, workOn, pictures, size, watched: [], shown: 0 };
 };
 
 export async function openNotebook(shelf: Shelf, time: string, day = shelf.workOn): Promise<Notebook> {
   // The device stands where the bridge is: its zone is preset on the page of a new site.
   process.env.TZ = 'America/New_York';
-  const browser: RealBrowser = await startBrowser(shelf.profile, phone);
+  const browser: RealBrowser = await startBrowser(shelf.profile, shelf.size);
   const { page } = browser;
   page.setDefaultTimeout(8_000);
   shelf.watched.push(await watchPage(page, shelf.address));
@@ -59,7 +61,7 @@ export async function openNotebook(shelf: Shelf, time: string, day = shelf.workO
     at,
     picture: async (name) => {
       shelf.shown += 1;
-      await takePictures(page, join(shelf.pictures, `${String(shelf.shown).padStart(2, '0')}-${name}`));
+      await takePictures(page, join(shelf.pictures, `${String(shelf.shown).padStart(2, '0')}-${name}`), shelf.size);
     },
     kill: browser.kill,
     restart: async () => {
@@ -71,7 +73,7 @@ export async function openNotebook(shelf: Shelf, time: string, day = shelf.workO
   };
 }
 
-async function takePictures(page: Page, file: string): Promise<void> {
+async function takePictures(page: Page, file: string, back: typeof phone): Promise<void> {
   await standsThere(page);
   for (const [name, size] of [
     ['1280', desk],
@@ -87,7 +89,7 @@ async function takePictures(page: Page, file: string): Promise<void> {
     await page.screenshot({ path: `${file}-${name}.png`, animations: 'disabled' });
     expect(wider, `${file} at ${name} is wider than its window`).toBeLessThanOrEqual(0);
   }
-  await page.setViewportSize(phone);
+  await page.setViewportSize(back);
 }
 
 /** A page of the book by its address, loaded anew. */

@@ -2,13 +2,16 @@
 import { expect } from '@playwright/test';
 import { choose, fill, heading, type Notebook, says, tap } from './notebookSteps.ts';
 
-export async function packBox(notebook: Notebook): Promise<void> {
+export async function packBox(
+  notebook: Notebook,
+  inside = '3 air samples, 2 field blanks. Enough blanks.',
+): Promise<void> {
   await tap(notebook, 'Boxes');
   await heading(notebook, 'Boxes for the laboratory');
   await notebook.picture('boxes-empty');
   await tap(notebook, 'Pack a box');
   await heading(notebook, 'Pack a box for the laboratory');
-  await says(notebook, '3 air samples, 2 field blanks. Enough blanks.');
+  await says(notebook, inside);
   await fill(notebook, 'Name of the laboratory', 'Quern Hill Analytical');
   await fill(notebook, 'Address, as it goes on the box', '7 Quern Hill Road, Dayton, OH 45402');
   await fill(notebook, /^Accreditation/, 'ELLAP 100999 (invented)');

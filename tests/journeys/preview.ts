@@ -6,6 +6,9 @@ export interface Preview {
   readonly stop: () => Promise<void>;
 }
 
+/** Another build than the one in `dist`, beside which it can be tried out. */
+const builtElsewhere = process.env.BUILT_IN;
+
 export async function startPreview(port: number, base?: string): Promise<Preview> {
   const args = [
     'node_modules/vite/bin/vite.js',
@@ -14,6 +17,7 @@ export async function startPreview(port: number, base?: string): Promise<Preview
     String(port),
     '--strictPort',
     ...(base ? ['--base', base] : []),
+    ...(builtElsewhere ? ['--outDir', builtElsewhere] : []),
   ];
   const child: ChildProcess = spawn(process.execPath, args, { stdio: 'ignore' });
   const address = `http://localhost:${port}${base ?? '/'}`;
