@@ -13,6 +13,8 @@ export const takeInLimits = {
   factsCount: 300_000,
   /** One paper or picture; a picture is at most 300,000 bytes, a sheet with a hundred cassettes far below one MB. */
   oneFileBytes: 30_000_000,
+  /** Inflated from papers and pictures that turn out not to be what the archive says of them, all together. */
+  wastedBytes: 100_000_000,
 } as const;
 
 export type Limits = { readonly [Name in keyof typeof takeInLimits]: number };

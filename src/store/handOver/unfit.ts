@@ -5,11 +5,14 @@ export class Unfit extends Error {
   readonly why: LookRefusal;
   /** Facts of a damaged file that could still be read. */
   readonly intactCount: number;
-  constructor(why: LookRefusal, intactCount = 0) {
+  /** Bytes that were inflated before it was found out: hostile entries are stopped by their sum. */
+  readonly inflatedBytes: number;
+  constructor(why: LookRefusal, intactCount = 0, inflatedBytes = 0) {
     super(why);
     this.name = 'Unfit';
     this.why = why;
     this.intactCount = intactCount;
+    this.inflatedBytes = inflatedBytes;
   }
 }
 
