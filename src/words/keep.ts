@@ -45,6 +45,7 @@ export const en = {
   },
   due: 'It is time to send a file with the whole book, so that a lost device costs nothing.',
   send: {
+    action: 'Send to office',
     line: 'Send to office, or to another device',
     detail: 'A file with what the other side lacks, or with everything, as a backup',
   },

@@ -12,7 +12,7 @@ export const en = {
   intro:
     'A file of this book, made on another device. What is new in it is added; nothing here is overwritten, and the same file twice changes nothing.',
   file: 'File from the other device',
-  fileHint: 'Its name ends in .zip, .age or .txt; up to 200 MB',
+  fileHint: 'Its name ends in .zip, .age or .txt, that of a custody sheet in .pdf; up to 200 MB',
   fileMissing: 'Choose the file first',
   received: (name: string) => `Received: ${name}`,
   fromFolder: (name: string) => `From the folder: ${name}`,

@@ -49,7 +49,7 @@ function KeepOpen() {
         keeping?.takeIn ? (
           <MainAction to="/take-in">{words.takeIn.line}</MainAction>
         ) : (
-          <MainAction to="/send">{words.send.line}</MainAction>
+          <MainAction to="/send">{words.send.action}</MainAction>
         )
       }
       aside={

@@ -11,6 +11,7 @@ import { useBookCounts, useBookMeta, useBookState } from '#store/hooks.ts';
 import { formatDay } from '#words/quantity.ts';
 import { en as words } from '#words/storage.ts';
 import { DeviceName } from './DeviceName.tsx';
+import styles from './keep.module.css';
 import { NoBook } from './NoBook.tsx';
 import { PromiseOf } from './PromiseOf.tsx';
 import { Report } from './Report.tsx';
@@ -29,7 +30,7 @@ export function Storage() {
       heading={words.heading}
       back="/keep"
       backText={words.toKeep}
-      action={<MainAction to="/wipe">{words.wipe.line}</MainAction>}
+      action={<MainAction to="/wipe">{words.wipe.heading}</MainAction>}
       aside={
         <>
           <Versions running={meta?.runningCount ?? null} />
@@ -39,7 +40,10 @@ export function Storage() {
     >
       {keeping.takeIn && <Unfinished mark={keeping.takeIn} />}
       <PromiseOf persisted={meta?.persisted ?? null} />
-      <Particulars items={copiesOf(keeping)} />
+      <section className={styles.section}>
+        <h2>{words.copies.heading}</h2>
+        <Particulars items={copiesOf(keeping)} />
+      </section>
       <Here keeping={keeping} />
       {deviceName !== undefined && <DeviceName name={deviceName} />}
       <Lines>
@@ -70,12 +74,15 @@ function Here({ keeping }: { readonly keeping: Keeping }) {
   const filesMissing = useMissingFiles();
   const missing = keeping.missing.reduce((sum, { fromCount, toCount }) => sum + toCount - fromCount + 1, 0);
   return (
-    <Particulars
-      items={[
-        [words.here.samples, counts === undefined ? '' : String(counts.sampleCount)],
-        [words.here.missing, missing === 0 ? words.here.none : words.here.missingCount(missing)],
-        [words.here.files, filesMissing === undefined ? '' : words.here.filesCount(filesMissing)],
-      ]}
-    />
+    <section className={styles.section}>
+      <h2>{words.here.heading}</h2>
+      <Particulars
+        items={[
+          [words.here.samples, counts === undefined ? '' : String(counts.sampleCount)],
+          [words.here.missing, missing === 0 ? words.here.none : words.here.missingCount(missing)],
+          [words.here.files, filesMissing === undefined ? '' : words.here.filesCount(filesMissing)],
+        ]}
+      />
+    </section>
   );
 }

@@ -20,7 +20,6 @@ export const newDevice = 'new';
 
 /** Who it went to last, else who was heard of last, else a device that nothing is known of. */
 function usual(partners: readonly Partner[], last: SendChoice | null): string {
-  if (last !== null && last.partner === null) return newDevice;
   const known = partners.find(({ writer }) => writer === last?.partner) ?? partners[0];
   return known?.writer ?? newDevice;
 }

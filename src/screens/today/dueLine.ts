@@ -36,7 +36,7 @@ const placeByKey: Readonly<Record<DueKey, Place>> = {
   conditions: ({ shiftId }) => `/shift/${shiftId}/conditions`,
   regularDay: ({ workdayId }) => `/day/${workdayId}`,
   sendToLaboratory: ({ boxId }) => (boxId === null ? '/boxes' : `/box/${boxId}`),
-  backup: () => '/keep',
+  backup: () => '/send',
 };
 
 const zoneOf = (due: Due, book: Book): string | null => {
