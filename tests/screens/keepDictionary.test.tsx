@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { unpack } from '#store/handOver/unpacking.ts';
+import { unpack } from '#tests/store/unpacking.ts';
 import { button, leaveOffice, practiceOffice, screen, visit } from './office.tsx';
 
 beforeEach(async () => {

@@ -3,8 +3,8 @@ import { strToU8, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { checksum } from '#store/handOver/checksum.ts';
 import { Packing } from '#store/handOver/packing.ts';
-import { packingLimits, unpack } from '#store/handOver/unpacking.ts';
 import { readByOthers } from './otherZip.ts';
+import { packingLimits, unpack } from './unpacking.ts';
 
 const blobOf = (bytes: Uint8Array): Blob => new Blob([bytes as Uint8Array<ArrayBuffer>]);
 const all = (): boolean => true;
