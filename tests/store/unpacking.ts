@@ -1,6 +1,6 @@
 /** Zip in, in slices so that a phone stays awake to taps. Sizes are counted while inflating: a header's word is not trusted. */
 import { Unzip, UnzipInflate } from 'fflate';
-import { takeInLimits } from './limits.ts';
+import { takeInLimits } from '#store/handOver/limits.ts';
 
 export interface PackingLimits {
   readonly fileBytes: number;
