@@ -5,6 +5,7 @@
 import { expect, test } from '@playwright/test';
 import { en as send } from '#words/handOver.ts';
 import { en as settling } from '#words/settle.ts';
+import { en as start } from '#words/start.ts';
 import { en as story } from '#words/story.ts';
 import { en as taking } from '#words/takeIn.ts';
 import {
@@ -19,6 +20,7 @@ import {
   lookInto,
   nameDevice,
   out,
+  saved,
   sendTheDay,
   takeIn,
   takeUp,
@@ -159,12 +161,35 @@ async function settle(office: Notebook, line: RegExp, choice: string | RegExp | 
   await heading(office, settling.heading);
 }
 
+/** The phone is lost: another one gets the shift back from the custody sheet alone, then the rest from a file of the office. */
+async function rebuild(third: Notebook, office: Notebook, paper: string, number: string): Promise<void> {
+  const known = new Set(linesOf(await bookOf(office)));
+  await takeUp(third, paper, 'Second phone', 'Wanda Keel', start.fromPaper);
+  const back = linesOf(await bookOf(third)).filter((line) => known.has(line));
+  expect(back.filter((line) => /"kind":"(samplePrepared|pumpStopped|cassetteSealed)\.v1"/.test(line))).toHaveLength(3);
+  expect(back.filter((line) => line.includes('"kind":"blankOpened.v1"'))).toHaveLength(2);
+  expect(await filesOf(third)).toEqual(await filesOf(office));
+  await load(third, '/samples');
+  await openSample(third, number);
+  // As it stood on the sheet, before anything was corrected: 490 min at 2.56411 L/min.
+  await saysFigures(third, ['1256.4']);
+  await third.picture('from-paper');
+  await load(office, '/send');
+  await choose(office, new RegExp(`^${send.newDevice}`));
+  await says(office, /^Ready: /);
+  await lookInto(third, await saved(office, 'everything'));
+  await takeIn(third, lackedBy(await bookOf(third), await bookOf(office)).length);
+  expect(lackedBy(await bookOf(third), await bookOf(office))).toEqual([]);
+}
+
 test('a shift on the phone, results in the office, corrections on both, three exchanges: one book', async () => {
   // Some forty seconds on an idle machine; a shared one may take its time.
   test.setTimeout(300_000);
   const preview = await startPreview(4633);
   const phoneShelf = newShelf(preview.address, '2026-10-06', `${out}/phone`);
   const officeShelf = newShelf(preview.address, '2026-10-06', `${out}/office`, desk);
+  const thirdShelf = newShelf(preview.address, '2026-10-06', `${out}/third`);
+  const shelves = [phoneShelf, officeShelf, thirdShelf];
   const opened: Notebook[] = [];
   try {
     const phone = await openNotebook(phoneShelf, '06:10');
@@ -179,8 +204,9 @@ test('a shift on the phone, results in the office, corrections on both, three ex
     opened.push(office);
     await takeUp(office, first, officeName, 'Petra Lunt');
     expect(lackedBy(await bookOf(office), await bookOf(phone))).toEqual([]);
+    const paper = `${out}/custody-sheet.pdf`;
     await packBox({ ...office, picture: async () => {} }, 'One air sample, 2 field blanks. Enough blanks.');
-    await handOutSheet(office, 'Make the custody sheet', '1', `${out}/custody-sheet.pdf`);
+    await handOutSheet(office, 'Make the custody sheet', '1', paper);
 
     // Exchange 1, eight days later: the result goes to the phone, and nothing that the phone holds already.
     for (const notebook of [phone, office]) await notebook.at('09:00', '2026-10-14');
@@ -256,14 +282,18 @@ test('a shift on the phone, results in the office, corrections on both, three ex
       await load(notebook, '/storage');
       await notebook.picture('storage');
     }
-    expect([...phoneShelf.watched, ...officeShelf.watched].flat()).toEqual([]);
+    await phone.kill();
+    const third = await openNotebook(thirdShelf, '10:00', '2026-10-14');
+    opened.push(third);
+    await rebuild(third, office, paper, number);
+    expect(shelves.flatMap(({ watched }) => watched.flat())).toEqual([]);
   } catch (failure) {
     for (const notebook of opened) await notebook.picture('failed').catch(() => undefined);
     throw failure;
   } finally {
     for (const notebook of opened) await notebook.kill();
     await preview.stop();
-    for (const { profile } of [phoneShelf, officeShelf]) dropProfile(profile);
+    for (const { profile } of shelves) dropProfile(profile);
   }
 });
 

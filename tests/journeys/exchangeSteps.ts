@@ -21,7 +21,8 @@ export async function nameDevice(notebook: Notebook, name: string): Promise<void
   await notebook.picture('storage');
 }
 
-async function saved(notebook: Notebook, name: string): Promise<string> {
+/** What is ready is downloaded; answers where it lies. */
+export async function saved(notebook: Notebook, name: string): Promise<string> {
   const download = notebook.page.waitForEvent('download');
   await tap(notebook, send.ways.download);
   const file = await download;
@@ -71,12 +72,19 @@ export async function handOutSealed(notebook: Notebook, partner: string, name: s
 }
 
 /** A device without a book takes one up from a file of another, and whoever holds it says so. */
-export async function takeUp(notebook: Notebook, path: string, device: string, holder: string): Promise<void> {
+export async function takeUp(
+  notebook: Notebook,
+  path: string,
+  device: string,
+  holder: string,
+  ...said: readonly string[]
+): Promise<void> {
   await notebook.page.goto(notebook.address);
   await choose(notebook, new RegExp(`^${start.choices.backup.label}`));
   await notebook.page.getByLabel(start.file).setInputFiles(path);
   await tap(notebook, start.lookInto);
   await fill(notebook, send.deviceName.label, device);
+  for (const sentence of said) await says(notebook, sentence);
   await notebook.picture('join');
   await tap(notebook, start.takeIn);
   await heading(notebook, start.who.heading);

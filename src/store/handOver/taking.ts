@@ -143,6 +143,23 @@ export async function takeIn(preview: Preview, options: TakeInOptions = {}): Pro
   return done ?? { kind: 'refused', why: 'begun' };
 }
 
+/**
+ * A file that was looked into and brings nothing still says what its device holds: there is nothing to take in, so it counts as taken.
+ * Without that a device whose last file brought nothing new would be sent the same entries for ever. The book is not touched.
+ */
+export async function noteNothingNew(preview: Preview): Promise<void> {
+  const found = contents.get(preview);
+  const brings = preview.newCount + preview.filesCount + preview.forks.length + preview.brokenCount > 0;
+  if (found === undefined || found.against === null || found.against !== openSession() || brings) return;
+  if (preview.salvaged || preview.part === 'paper') return;
+  try {
+    await notePartner(found.header);
+  } catch (error) {
+    // Looking goes on on a full disk; the next file tells it again.
+    if (storageFailure(error) === null) throw error;
+  }
+}
+
 /** A person leaves a half-taken file at what was taken: the mark goes, and what is missing is noted. */
 export async function leaveTakeIn(session: Session = theSession()): Promise<void> {
   const { db } = session;

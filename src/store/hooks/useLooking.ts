@@ -62,7 +62,11 @@ export function useLooking(): Looking {
     setLooked(null);
     setTaken(null);
     const { lookInto } = await import('../handOver/looking.ts');
-    const found = await run((told) => lookInto(file, { ...options, ...told }));
+    const found = await run(async (told) => {
+      const seen = await lookInto(file, { ...options, ...told });
+      if (seen.kind === 'preview') await (await import('../handOver/taking.ts')).noteNothingNew(seen);
+      return seen;
+    });
     if (here.current && found !== null) setLooked(found);
     return found;
   };
