@@ -63,6 +63,11 @@ export const en = {
   failed: 'The file could not be made. Load this page again; if it fails again, free some space on the device.',
   ready: (count: number, files: number, bytes: number, sealed: boolean) =>
     `Ready: ${entries(count)}${files > 0 ? `, ${filesText(files)}` : ''}, ${fileSize(bytes)}${sealed ? ', sealed' : ''}`,
+  leftOut: {
+    text: (count: number) =>
+      `${filesText(count)} had no room in this file. Hand this one out first, then make the next one: both are needed.`,
+    next: 'Make the next file',
+  },
   nothingLacking: 'It held all that is here when it made its last file. Sending again does no harm.',
   runningNow: 'A pump is running. The file holds the shift up to now; send another when it is done.',
   ways: {

@@ -93,7 +93,8 @@ export const en = {
     forks: (count: number) =>
       `Nothing of this file can be taken in: ${entries(count)} stand under one name with other words here. Two devices must have written as one. Keep both files, and make a problem report on both devices.`,
     nothingNew: 'Everything in this file is here already.',
-    action: (count: number) => `Take in ${entries(count)}`,
+    action: (count: number, files = 0) =>
+      count === 0 ? `Take in ${filesText(files)}` : `Take in ${entries(count)}`,
   },
   done: {
     heading: 'Taken in',

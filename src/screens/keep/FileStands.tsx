@@ -3,6 +3,7 @@ import { Notice } from '#parts/Notice.tsx';
 import { ProgressLine } from '#parts/ProgressLine.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { Delivery, WayOut } from '#store/handOver/delivery.ts';
+import type { HandOver } from '#store/handOver/handOver.ts';
 import { type HandOverHere, hasLeft } from '#store/hooks/useHandOver.ts';
 import { en as words } from '#words/handOver.ts';
 import { en as takeInWords } from '#words/takeIn.ts';
@@ -16,9 +17,11 @@ export interface FileStandsProps {
   /** Nothing is made before there is a passphrase. */
   readonly waits: boolean;
   readonly best: WayOut | undefined;
+  /** Goes on with what had no room in this file. */
+  readonly onNextFile: (from: string) => void;
 }
 
-export function FileStands({ here, waits, best }: FileStandsProps) {
+export function FileStands({ here, waits, best, onNextFile }: FileStandsProps) {
   const { making, outcome } = here;
   return (
     <div className={styles.section}>
@@ -38,6 +41,7 @@ export function FileStands({ here, waits, best }: FileStandsProps) {
       {making.kind === 'made' && making.file.factsCount === 0 && <p>{words.nothingLacking}</p>}
       {best === 'shareAsText' && <p className={styles.quiet}>{words.shareAsTextHint}</p>}
       {making.kind === 'made' && best === undefined && <Notice kind="alert">{words.ways.none}</Notice>}
+      {making.kind === 'made' && <LeftOut file={making.file} onNextFile={onNextFile} />}
       {making.kind === 'failed' && <Notice kind="alert">{words.failed}</Notice>}
       {(making.kind === 'stopped' || making.kind === 'failed') && (
         <div className={styles.actions}>
@@ -56,5 +60,21 @@ function Outcome({ outcome }: { readonly outcome: Delivery }) {
       <Notice kind={outcome.kind === 'failed' ? 'alert' : 'quiet'}>{outcomeText(outcome)}</Notice>
       {hasLeft(outcome) && <p className={styles.quiet}>{words.assumesNothing}</p>}
     </>
+  );
+}
+
+interface LeftOutProps {
+  readonly file: HandOver;
+  readonly onNextFile: (from: string) => void;
+}
+
+/** More pictures than one file may hold: the rest go into another one, and both are needed. */
+function LeftOut({ file: { filesLeftOut }, onNextFile }: LeftOutProps) {
+  if (filesLeftOut === undefined) return null;
+  const { count, from } = filesLeftOut;
+  return (
+    <Notice kind="alert" actions={<QuietAction onClick={() => onNextFile(from)}>{words.leftOut.next}</QuietAction>}>
+      {words.leftOut.text(count)}
+    </Notice>
   );
 }

@@ -19,7 +19,7 @@ export function PreviewOf({ preview }: { readonly preview: Preview }) {
     <>
       {preview.forks.length > 0 && <Notice kind="alert">{words.forks(preview.forks.length)}</Notice>}
       {preview.salvaged && <Notice kind="alert">{words.salvaged}</Notice>}
-      {preview.newCount + preview.filesCount === 0 && <Notice>{words.nothingNew}</Notice>}
+      {preview.newCount + preview.newFilesCount === 0 && <Notice>{words.nothingNew}</Notice>}
       <Particulars items={aboutFile(preview)} />
       {kinds.length > 0 && (
         <Lines heading={words.newHeading}>
@@ -35,7 +35,8 @@ export function PreviewOf({ preview }: { readonly preview: Preview }) {
 }
 
 function aboutFile(preview: Preview): readonly (readonly [string, string])[] {
-  const { from, firmName, practice, part, factsCount, filesCount, newCount, sameCount, newBetween } = preview;
+  const { from, firmName, practice, part, factsCount, filesCount, newCount, newFilesCount, sameCount, newBetween } =
+    preview;
   const zone = deviceZone();
   return [
     [words.from, from === null ? words.fromUnknown : words.fromDevice(from.deviceName)],
@@ -43,7 +44,7 @@ function aboutFile(preview: Preview): readonly (readonly [string, string])[] {
     [words.firm, practice ? words.example(firmName) : firmName],
     [words.part, words.parts[part]],
     [words.inFile, words.entriesOf(factsCount, filesCount)],
-    [words.new, newCount === 0 ? words.nothing : entries(newCount)],
+    [words.new, newCount + newFilesCount === 0 ? words.nothing : words.entriesOf(newCount, newFilesCount)],
     [words.here, sameCount === 0 ? words.nothing : entries(sameCount)],
     ...(newBetween === null
       ? []

@@ -67,7 +67,7 @@ function SendForm({ heading, keeping, partners, bookId, today }: SendFormProps) 
     >
       {meta !== undefined && meta.runningCount > 0 && <Notice>{words.runningNow}</Notice>}
       <div id="file-stands">
-        <FileStands here={here} waits={wish === null} best={best} />
+        <FileStands here={here} waits={wish === null} best={best} onNextFile={(filesFrom) => change({ filesFrom })} />
       </div>
       {file !== null && <OtherWays file={file} ways={ways.slice(1)} here={here} onWay={(way) => void handOut(way)} />}
       {here.making.kind === 'making' && (

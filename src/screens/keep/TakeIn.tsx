@@ -107,7 +107,7 @@ function TakeInFile() {
 }
 
 const mayTake = (preview: Preview | null): boolean =>
-  preview !== null && preview.forks.length === 0 && preview.newCount + preview.filesCount > 0;
+  preview !== null && preview.forks.length === 0 && preview.newCount + preview.newFilesCount > 0;
 
 interface ActionsProps {
   readonly here: Looking;
@@ -122,7 +122,7 @@ function Actions({ here, preview, onLook, onTake }: ActionsProps) {
   if (!mayTake(preview)) return <MainAction onClick={here.forget}>{words.otherFile}</MainAction>;
   return (
     <>
-      <MainAction onClick={onTake}>{words.preview.action(preview.newCount)}</MainAction>
+      <MainAction onClick={onTake}>{words.preview.action(preview.newCount, preview.newFilesCount)}</MainAction>
       <QuietAction onClick={here.forget}>{words.otherFile}</QuietAction>
     </>
   );

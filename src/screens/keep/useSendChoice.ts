@@ -14,6 +14,8 @@ export interface Chosen {
   readonly passphrase: string | null;
   /** The passphrase is kept on this device for the next files. */
   readonly keep: boolean;
+  /** Where the second file goes on with papers and pictures; null: the first file. */
+  readonly filesFrom: string | null;
 }
 
 export const newDevice = 'new';
@@ -31,9 +33,10 @@ const first = (partners: readonly Partner[], last: SendChoice | null): Chosen =>
   seal: last?.seal === 'own' ? 'own' : 'none',
   passphrase: last?.seal === 'own' ? last.passphrase : null,
   keep: last !== null && last.passphrase !== null,
+  filesFrom: null,
 });
 
-function wishOf({ partner, part, seal, passphrase }: Chosen, known: Partner | undefined): WishedFor | null {
+function wishOf({ partner, part, seal, passphrase, filesFrom }: Chosen, known: Partner | undefined): WishedFor | null {
   if (seal !== 'none' && passphrase === null) return null;
   const lacking = known !== undefined && part === 'lacking';
   return {
@@ -41,6 +44,7 @@ function wishOf({ partner, part, seal, passphrase }: Chosen, known: Partner | un
     partner: lacking ? partner : null,
     passphrase: seal === 'none' ? null : passphrase,
     writtenBy: appVersion,
+    ...(filesFrom === null ? {} : { filesFrom }),
   };
 }
 
@@ -54,6 +58,6 @@ export const kept = ({ seal, passphrase, keep }: Chosen, known: Partner | undefi
 export function useSendChoice(partners: readonly Partner[], last: SendChoice | null) {
   const [choice, setChoice] = useState<Chosen>(() => first(partners, last));
   const chosen = partners.find(({ writer }) => writer === choice.partner);
-  const change = (changed: Partial<Chosen>) => setChoice((before) => ({ ...before, ...changed }));
+  const change = (changed: Partial<Chosen>) => setChoice((before) => ({ ...before, filesFrom: null, ...changed }));
   return { choice, chosen, wish: wishOf(choice, chosen), change } as const;
 }

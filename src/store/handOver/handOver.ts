@@ -110,6 +110,8 @@ export interface Preview {
   /** New facts of a newer version: carried; their records are doubtful where they must be understood. */
   readonly newerCount: number;
   readonly filesCount: number;
+  /** Of these, what is not here yet. */
+  readonly newFilesCount: number;
   /** Papers and pictures whose bytes are not what their name says: left out. */
   readonly filesDamagedCount: number;
   /** Papers and pictures that the new facts name and that are neither here nor in the file. */

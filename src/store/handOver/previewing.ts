@@ -54,6 +54,7 @@ export async function previewOf(
     unreadableCount: comparison.unreadableCount,
     newerCount: comparison.newerCount,
     filesCount: files.sound.length,
+    newFilesCount: files.sound.filter(({ hash }) => !here.has(hash)).length,
     filesDamagedCount: files.damagedCount,
     filesMissingCount: lacked.length,
     salvaged: fault !== null,

@@ -23,7 +23,7 @@ export interface HandOverHere {
   readonly handOut: (way?: (file: HandOver) => Promise<Delivery>) => Promise<Delivery | null>;
 }
 
-export type WishedFor = Pick<HandOverWish, 'part' | 'partner' | 'passphrase' | 'writtenBy'>;
+export type WishedFor = Pick<HandOverWish, 'part' | 'partner' | 'passphrase' | 'writtenBy' | 'filesFrom'>;
 
 /** Loaded when a file is made: schemas are not in the way of the page. */
 const papers = async (): Promise<HandOverWish['papers']> => {
