@@ -10,6 +10,7 @@ import { type LastError, lastErrors } from './lastErrors.ts';
 import { derivedIsComplete, heldMark, lastOpened } from './marks.ts';
 import { bookState, openSession, type Session } from './session.ts';
 import { appVersion } from './version.ts';
+import { wordsInBooks, wordsOf } from './wordsOfBooks.ts';
 
 export interface ReportInput {
   /** Editions and versions that layers above know: name -> value. */
@@ -17,40 +18,9 @@ export interface ReportInput {
   readonly update: string;
 }
 
-/** Words of at least this many letters are looked for in messages; shorter ones would tear every sentence apart. */
-const leastLetters = 3;
-const wordsOf = (text: string): readonly string[] =>
-  (text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []).filter((word) => word.length >= leastLetters);
-
-/** Every string in the bodies and reasons of these facts, word by word. Names of kinds and fields are not among them. */
-function wordsIn(value: unknown, found: Set<string>): void {
-  if (typeof value === 'string') for (const word of wordsOf(value)) found.add(word);
-  else if (typeof value === 'object' && value !== null) for (const inner of Object.values(value)) wordsIn(inner, found);
-}
-
-/** Words of the errors' messages and places that also stand in the book. */
-async function wordsToHide(session: Session | null, errors: readonly LastError[]): Promise<ReadonlySet<string>> {
-  const said = new Set(errors.flatMap(({ message, where }) => wordsOf(`${message} ${where.join(' ')}`)));
-  const hide = new Set<string>();
-  if (session === null || said.size === 0) return hide;
-  const step = 2000;
-  for (let after = ''; ; ) {
-    const rows = await session.db.journal.where('id').above(after).limit(step).toArray();
-    for (const { text } of rows) {
-      const found = new Set<string>();
-      const { body, why, happened } = JSON.parse(text) as {
-        body?: unknown;
-        why?: unknown;
-        happened?: { from?: unknown };
-      };
-      wordsIn([body, why, happened?.from], found);
-      for (const word of found) if (said.has(word)) hide.add(word);
-    }
-    const last = rows.at(-1);
-    if (last === undefined || rows.length < step) return hide;
-    after = last.id;
-  }
-}
+/** Words of the errors' messages and places that also stand in a book of this device; null when nobody knows. */
+const wordsToHide = (errors: readonly LastError[]): Promise<ReadonlySet<string> | null> =>
+  wordsInBooks(new Set(errors.flatMap(({ message, where }) => wordsOf(`${message} ${where.join(' ')}`))));
 
 const hidden = (text: string, hide: ReadonlySet<string>): string =>
   text.replace(/[\p{L}\p{N}]+/gu, (word) => (hide.has(word.toLowerCase()) ? '…' : word));
@@ -115,7 +85,7 @@ const orSaid = async (ask: () => Promise<readonly string[]>): Promise<readonly s
 export async function problemReport({ editions, update }: ReportInput): Promise<string> {
   const session = openSession();
   const errors = lastErrors();
-  const hide = await wordsToHide(session, errors).catch(() => null);
+  const hide = await wordsToHide(errors);
   const { usedBytes } = await estimate().catch(() => ({ usedBytes: null }));
   const lines = [
     'FULLSHIFT PROBLEM REPORT',
@@ -141,7 +111,7 @@ export async function problemReport({ editions, update }: ReportInput): Promise<
     ...(session === null ? ['no book is open'] : await orSaid(() => countsOf(session))),
     '',
     `last errors: ${errors.length}`,
-    // Where the book could not be searched, what was said of it stays out.
+    // Where a book could not be searched, what was said of it stays out.
     ...errors.flatMap((error) => (hide === null ? [`${error.at} ${error.name}`] : errorLines(error, hide))),
     '',
   ];
