@@ -20,7 +20,7 @@ export const en = {
   example: 'EXAMPLE',
   exampleMeaning: 'A practice book: none of this happened.',
   backup: {
-    never: 'No backup of this book exists. It lives in this browser alone.',
+    never: 'No backup was made on this device yet.',
     old: (when: string, facts: number) =>
       `Last backup ${when}; ${facts === 1 ? 'one entry' : `${facts} entries`} written since.`,
     fresh: (when: string) => `Last backup ${when}; nothing written since.`,

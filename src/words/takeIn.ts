@@ -93,8 +93,7 @@ export const en = {
     forks: (count: number) =>
       `Nothing of this file can be taken in: ${entries(count)} stand under one name with other words here. Two devices must have written as one. Keep both files, and make a problem report on both devices.`,
     nothingNew: 'Everything in this file is here already.',
-    action: (count: number, files = 0) =>
-      count === 0 ? `Take in ${filesText(files)}` : `Take in ${entries(count)}`,
+    action: (count: number, files = 0) => (count === 0 ? `Take in ${filesText(files)}` : `Take in ${entries(count)}`),
   },
   done: {
     heading: 'Taken in',
@@ -115,10 +114,11 @@ export const en = {
     send: 'Send a file back',
   },
   cancelled: (done: number, total: number) =>
-    `Stopped: ${done} of ${entries(total)} are taken in and stay. Choose the same file again to go on.`,
+    `Stopped: ${done.toLocaleString('en-US')} of ${entries(total)} are taken in and stay. Choose the same file again to go on.`,
   unfinished: {
     heading: 'Half taken in',
-    text: (file: string, done: number, total: number) => `Half taken in: ${done} of ${entries(total)} of ${file}.`,
+    text: (file: string, done: number, total: number) =>
+      `Half taken in: ${done.toLocaleString('en-US')} of ${entries(total)} of ${file}.`,
     means: 'Until it is whole, nothing about these days is called low, and no sample or duty is relaxed.',
     goOn: 'Go on: choose the same file again',
     leave: 'Leave it at that',

@@ -6,8 +6,8 @@ import { expect, test } from '@playwright/test';
 import { en as send } from '#words/handOver.ts';
 import { en as settling } from '#words/settle.ts';
 import { en as start } from '#words/start.ts';
-import { en as story } from '#words/story.ts';
 import { en as taking } from '#words/takeIn.ts';
+import { correctReading, dayShows, listsBoth, openSample, settle, voidBlank } from './disputeSteps.ts';
 import {
   bookOf,
   factLinesIn,
@@ -30,7 +30,6 @@ import { beginBook, checkFlowsBefore, fitInEnglish, numberOnCassette, openShift,
 import {
   choose,
   desk,
-  fill,
   heading,
   load,
   type Notebook,
@@ -103,62 +102,6 @@ async function closeTheDay(phone: Notebook, number: string): Promise<void> {
   await stateHours(phone, '06:30', '15:30');
   await explain(phone, ['06:30', '06:50'], 'Away from the lead area', 'Setting up at the truck');
   await explain(phone, ['15:00', '15:30'], 'Away from the lead area', 'Washed and changed, then paperwork');
-}
-
-async function openSample(notebook: Notebook, number: string): Promise<void> {
-  await tap(notebook, 'Samples');
-  await tap(notebook, new RegExp(number));
-}
-
-async function dayShows(notebook: Notebook, number: string, figures: readonly string[]): Promise<void> {
-  await load(notebook, '/samples');
-  await openSample(notebook, number);
-  await tap(notebook, 'See the day and its result');
-  await heading(notebook, `The day of ${ines.name}`);
-  await saysFigures(notebook, figures);
-}
-
-/** The lowest reading of the flow after is put right. */
-async function correctReading(notebook: Notebook, number: string, typed: string, why: string): Promise<void> {
-  await load(notebook, '/samples');
-  await openSample(notebook, number);
-  await tap(notebook, story.correct);
-  await tap(notebook, /^Correct: Reading 1, lowest of “Flow after/);
-  await heading(notebook, story.correcting.heading);
-  await fill(notebook, story.correcting.new, typed);
-  await fill(notebook, story.correcting.why, why);
-  await tap(notebook, story.correcting.action);
-  await says(notebook, new RegExp(`because ${why}`));
-}
-
-async function voidBlank(phone: Notebook, blank: string): Promise<void> {
-  await load(phone, '/samples');
-  await openSample(phone, blank);
-  await tap(phone, /^Void this sample/);
-  await fill(phone, 'Why it is void', 'It lay open in the van');
-  await tap(phone, 'Void it');
-  await says(phone, /^Void: It lay open in the van/);
-}
-
-/** Both matters stand in the list: the reading that was changed on both sides, and the blank. */
-async function listsBoth(notebook: Notebook, name: string): Promise<void> {
-  await load(notebook, '/settle');
-  await says(notebook, settling.meanwhile.careful(onPhone.reading));
-  await says(notebook, settling.meanwhile.void);
-  await notebook.picture(name);
-}
-
-async function settle(office: Notebook, line: RegExp, choice: string | RegExp | null, why: string, action: string) {
-  await load(office, '/settle');
-  await tap(office, line);
-  await says(office, settling.why);
-  if (choice !== null) await choose(office, choice);
-  await tap(office, action);
-  await says(office, settling.whyMissing);
-  await fill(office, settling.why, why);
-  await office.picture('settle-one');
-  await tap(office, action);
-  await heading(office, settling.heading);
 }
 
 /** The phone is lost: another one gets the shift back from the custody sheet alone, then the rest from a file of the office. */
@@ -240,26 +183,26 @@ test('a shift on the phone, results in the office, corrections on both, three ex
     await office.picture('taken-in');
     const taken = linesOf(await bookOf(office)).filter((line) => !before.has(line));
     if (under !== null) expect([...under].sort()).toEqual([...taken].sort());
-    await dayShows(office, number, onPhone.figures);
+    await dayShows(office, number, ines.name, onPhone.figures);
     await office.picture('day-in-dispute');
-    await listsBoth(office, 'settle');
+    await listsBoth(office, onPhone.reading, 'settle');
 
     // Exchange 3: what the office wrote goes back; the same value judges on the phone. Then the office settles.
     await lookInto(phone, await handOut(office, phoneName, 'back'));
     await says(phone, bothDetail(onPhone.reading, inOffice.reading, onPhone.reading, asWritten.reading));
     await phone.picture('preview');
     await takeIn(phone, lackedBy(await bookOf(phone), await bookOf(office)).length);
-    await dayShows(phone, number, onPhone.figures);
-    await listsBoth(phone, 'settle');
+    await dayShows(phone, number, ines.name, onPhone.figures);
+    await listsBoth(phone, onPhone.reading, 'settle');
     await settle(office, /Reading 1, lowest/, inOffice.reading, 'Both looked at the paper', settling.conflict.action);
     const { stays, action } = settling.voidAgainstResult;
     await settle(office, /Marked void/, stays, 'Open in the van', action);
     await settle(office, /custody sheet differs/, null, 'The report is here', settling.sheetDiffers.action);
-    await dayShows(office, number, inOffice.figures);
+    await dayShows(office, number, ines.name, inOffice.figures);
     const settled = await handOut(office, phoneName, 'settled');
     await lookInto(phone, settled);
     await takeIn(phone, lackedBy(await bookOf(phone), await bookOf(office)).length);
-    await dayShows(phone, number, inOffice.figures);
+    await dayShows(phone, number, ines.name, inOffice.figures);
 
     const last = await handOut(phone, officeName, 'last');
     for (const [notebook, path] of [
