@@ -5,13 +5,13 @@
 import Dexie from 'dexie';
 import { booksHere, bothBooks, type InTheWay, isClear, standingInTheWay, withDatabase } from './beforeWiping.ts';
 import { type BookDatabase, databaseNames, type Which } from './database.ts';
+import { forgetDrafts } from './drafts.ts';
 import { storageFailure } from './failures.ts';
 import type { LookRefusal, Progress } from './handOver/handOver.ts';
 import { readWhole, type Whole } from './handOver/wholeFile.ts';
 import { forgetErrors, noteError } from './lastErrors.ts';
 import { clearMarks } from './marks.ts';
-import { closeBook } from './opening.ts';
-import { setBookState } from './session.ts';
+import { openSession, setBookState } from './session.ts';
 
 /** A backup that was read through and holds all that is here. */
 export interface VerifiedBackup {
@@ -108,7 +108,10 @@ async function wipeAll(which: Which, whole: Whole): Promise<Wiped> {
   const done = await withDatabase(which, async (db) => emptied(db, which, whole));
   if (done === null) return { kind: 'changed' };
   if (done.kind !== 'wiped') return done;
-  await closeBook();
+  // Not by way of `opening`: the page that wipes stays up, so that it can say what came of it.
+  forgetDrafts();
+  openSession()?.db.close();
+  setBookState({ kind: 'none', which: 'book' }, null);
   for (const each of bothBooks) await Dexie.delete(databaseNames[each]);
   return done;
 }
@@ -126,7 +129,6 @@ export async function wipe(backup: VerifiedBackup): Promise<Wiped> {
     await forgetReceivedFiles();
     forgetErrors();
     clearMarks();
-    setBookState({ kind: 'none', which: 'book' }, null);
     return done;
   } catch (error) {
     noteError(error);
