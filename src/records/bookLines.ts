@@ -3,6 +3,7 @@ import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import { factHash, type JournalEntry, linkOver, noLink, sequenceOf, writerOf } from './chain.ts';
 import { type BookHeader, bookHeader, formatVersion } from './fileFormat.ts';
+import { fitted } from './fitting.ts';
 
 export type BookTextFault =
   /** No book of ours. */
@@ -42,7 +43,7 @@ export function readHeader(line: string): { readonly header: BookHeader } | { re
   const version = value.formatVersion;
   if (typeof version === 'number' && version > formatVersion)
     return { fault: { why: 'newerFormat', formatVersion: version } };
-  const header = bookHeader.safeParse(value);
+  const header = fitted(bookHeader, value);
   return header.success ? { header: header.data } : { fault: { why: 'damaged', line: 1 } };
 }
 

@@ -18,6 +18,7 @@ import {
 } from './bookLines.ts';
 import { factHash, type JournalEntry } from './chain.ts';
 import { type BookHeader, endMark } from './fileFormat.ts';
+import { fitted } from './fitting.ts';
 
 export type ReadBookText =
   | { readonly kind: 'read'; readonly header: BookHeader; readonly entries: readonly JournalEntry[] }
@@ -99,7 +100,7 @@ export function bookReader(): BookReader {
   /** What the end mark says against the text; `none` where there is no mark. */
   const marked = (): BookTextFault | null | 'none' => {
     if (rest.length > 0 || linesCount === 0) return 'none';
-    const mark = endMark.safeParse(json(lenient.decode(kept)));
+    const mark = fitted(endMark, json(lenient.decode(kept)));
     if (!mark.success) return 'none';
     if (mark.data.factsCount !== factsCount) return { why: 'cut' };
     // Every link follows, so what differs is the header, or a fact whose predecessor is not in the file.

@@ -3,6 +3,7 @@
  * came from elsewhere is kept byte for byte, whatever the order of its keys.
  */
 import { type Envelope, envelope, type Fact, type FactKind, factBodies } from './fact.ts';
+import { fitted } from './fitting.ts';
 
 /** A fact as the journal holds it. */
 export interface StoredFact {
@@ -96,11 +97,11 @@ export function readParsed(text: string, value: unknown): ReadFact {
 function readValue(value: unknown): ReadFact {
   const fault = treeFault(value, 1);
   if (fault !== null) return { kind: 'refused', reason: fault };
-  const checked = envelope.safeParse(value);
+  const checked = fitted(envelope, value);
   if (!checked.success) return { kind: 'refused', reason: 'notAFact' };
   const { data } = checked;
   if (!isKnownKind(data.kind)) return { kind: 'unknown', envelope: data, mustUnderstand: data.mustUnderstand === true };
-  const body = factBodies[data.kind].safeParse(data.body);
+  const body = fitted(factBodies[data.kind], data.body);
   if (!body.success) return { kind: 'unknown', envelope: data, mustUnderstand: true };
   return { kind: 'known', fact: { ...data, body: body.data } as Fact };
 }

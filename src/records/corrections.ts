@@ -8,6 +8,7 @@ import { carefulOf, mostCareful } from './careful.ts';
 import { instant } from './common.ts';
 import { byField, type Correction, headsOf, isCorrection, type Node, nodesOf } from './correctionNodes.ts';
 import { type Fact, type FactKind, factBodies } from './fact.ts';
+import { fitted } from './fitting.ts';
 import { segmentsOf, valueAt, withValueAt } from './pointer.ts';
 
 export interface Corrected {
@@ -50,11 +51,11 @@ const strikeOf = (node: Node, original: unknown): Strike => {
 /** The fact with another value in one field; null when its schema refuses that. */
 function patched(target: Fact, field: string, value: unknown): Fact | null {
   if (field === '/happened/at') {
-    const at = instant.safeParse(value);
+    const at = fitted(instant, value);
     return at.success ? ({ ...target, happened: { ...target.happened, at: at.data } } as Fact) : null;
   }
   const changed = withValueAt(target.body, segmentsOf(field), value);
-  const body = changed && factBodies[target.kind as FactKind].safeParse(changed.value);
+  const body = changed && fitted(factBodies[target.kind as FactKind], changed.value);
   return body?.success ? ({ ...target, body: body.data } as Fact) : null;
 }
 

@@ -105,6 +105,11 @@ const kinds: readonly Wish[] = [
     },
     more: { why: 'Read anew' },
   },
+  {
+    kind: 'valueCorrected.v1',
+    body: { replaces: 'bbbbbbbbbbbb.00000002', path: '/altitudeM', old: 230, new: 240, supersedes: null },
+    more: { why: 'Map' },
+  },
 ];
 const alphabet = '0123456789abcdefghjkmnpqrstvwxyz';
 const writerFrom = (lots: Lots): string => Array.from({ length: 12 }, () => alphabet[lots.upTo(32)]).join('');

@@ -194,7 +194,7 @@ describe('a device short of memory', () => {
   /** Refuses what a phone refuses: one piece beyond 100 MiB. */
   const shortOfMemory = (): void => {
     const Lean = new Proxy(Whole, {
-      construct(target, args: ConstructorParameters<typeof Whole>) {
+      construct(target, args: [number]) {
         if (Number(args[0]) > 100 * 2 ** 20) throw new RangeError('Array buffer allocation failed');
         return new target(...args);
       },

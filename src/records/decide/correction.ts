@@ -7,6 +7,7 @@ import type { AnyRecord, SampleRecord, Strike } from '../book.ts';
 import { canonicalJson, readFact } from '../canonical.ts';
 import { instant } from '../common.ts';
 import { type Fact, type FactBody, type FactKind, factBodies, type NewFact } from '../fact.ts';
+import { fitted } from '../fitting.ts';
 import { isWithin, segmentsOf, valueAt, withValueAt } from '../pointer.ts';
 import { type Ask, momentParams, needsWhy } from './ask.ts';
 import { wrongPieces } from './day.ts';
@@ -43,11 +44,11 @@ function isIdentity(fact: Fact, path: string): boolean {
 }
 
 function fits(fact: Fact, places: unknown, path: string, value: unknown): boolean {
-  if (path === '/happened/at') return instant.safeParse(value).success;
+  if (path === '/happened/at') return fitted(instant, value).success;
   const changed = withValueAt(places, segmentsOf(path), value);
   if (!changed) return false;
   const { happened: _, ...body } = changed.value as Record<string, unknown>;
-  return factBodies[fact.kind as FactKind].safeParse(body).success;
+  return fitted(factBodies[fact.kind as FactKind], body).success;
 }
 
 /** A corrected time must leave the stop after the start. */

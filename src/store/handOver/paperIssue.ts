@@ -9,6 +9,7 @@ import { factIdOf } from '#records/chain.ts';
 import { type CustodySheet, custodySheet, isAbsent } from '#records/custodySheet.ts';
 import type { NewFact } from '#records/fact.ts';
 import { bookHeader } from '#records/fileFormat.ts';
+import { fitted } from '#records/fitting.ts';
 import { derivedRow } from '../folding.ts';
 import { newFact } from '../newFact.ts';
 import { theSession } from '../session.ts';
@@ -61,7 +62,7 @@ export async function issueFromPaper(pdfHash: string): Promise<'written' | 'know
   const read = await readPaper(new Blob([file.bytes as Uint8Array<ArrayBuffer>]));
   if (read.kind !== 'paper') return 'none';
   const of = headerOf(read.text)?.sheet;
-  const sheet = custodySheet.safeParse(read.sheet);
+  const sheet = fitted(custodySheet, read.sheet);
   if (of === undefined || !sheet.success) return 'none';
   const { boxId, revision } = sheet.data;
   if (of.boxId !== boxId || of.revision !== revision) return 'none';

@@ -1,6 +1,7 @@
 /** Facts that are sound as a chain and hostile in what they say. What cannot be carried is left out; the rest is taken. */
 import { type BadFile, refused, taken } from '../badFile.ts';
 import {
+  base,
   baseLines,
   blobOf,
   bookText,
@@ -96,6 +97,16 @@ export const badFacts: readonly BadFile[] = [
   carried('numbers as text', siteAdded({ altitudeM: '230' })),
   carried('a number beyond all numbers', withKind('siteAdded.v1', `${JSON.stringify(site).replace('230', '1e999')}`)),
   carried('an altitude of 1e308', siteAdded({ altitudeM: 1e308 })),
+  // Found by drawn files: compared with its bounds, it threw.
+  carried('an object in place of a number', siteAdded({ altitudeM: { valueOf: null, toString: 1 } })),
+  takenAsIs('a correction to an object in place of a number', {
+    kind: 'valueCorrected.v1',
+    body: {
+      ...{ replaces: idOf(base, 2), path: '/altitudeM', old: 230, supersedes: null },
+      new: { valueOf: null, toString: 1 },
+    },
+    more: { why: 'x' },
+  }),
   carried('a zone that is a list', siteAdded({ zone: ['America/New_York'] })),
   carried('a kind of the future that must be understood', {
     ...remark('x'),

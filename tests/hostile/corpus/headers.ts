@@ -65,6 +65,11 @@ export const badHeaders: readonly BadFile[] = [
   { name: 'format 0', file: withHeader({ formatVersion: 0 }), expected: refused('damaged') },
   { name: 'format 1.5', file: withHeader({ formatVersion: 1.5 }), expected: refused('newerFormat') },
   { name: 'format "1"', file: withHeader({ formatVersion: '1' }), expected: refused('damaged') },
+  {
+    name: 'an object in place of the format',
+    file: withHeader({ formatVersion: { valueOf: null, toString: 1 } }),
+    expected: refused('damaged'),
+  },
   { name: 'no heads', file: withHeader({ heads: undefined }), expected: refused('damaged') },
   { name: '1,001 heads', file: withHeader({ heads: heads(1001) }), expected: refused('damaged') },
   {
