@@ -1,6 +1,6 @@
 /**
  * `npm run soak`: the long figures. 200 kills of the browser, laws over many more generated days with a new seed each round, 500 backups
- * wiped and restored. No part begins after 56 minutes; `--short` is a few minutes of each. The last lines say what was done.
+ * wiped and restored, drawn hand-over files. No part begins after 56 minutes; `--short` is a few minutes of each. The last lines say what was done.
  */
 import { randomInt } from 'node:crypto';
 import { browser, build, packages, root, run, runPackage } from './setUp.mjs';
@@ -11,6 +11,8 @@ const restores = short ? 50 : 500;
 const lawRounds = short ? 1 : 12;
 /** Each round draws so many times the days that `npm test` draws. */
 const times = short ? 2 : 10;
+/** In each round: a million files drawn in all. */
+const drawnFiles = short ? 20_000 : 85_000;
 const mostMs = (short ? 10 : 56) * 60_000;
 
 const laws = [
@@ -65,6 +67,12 @@ for (let round = 1; round <= lawRounds; round += 1) {
     run(process.execPath, [`${root}/node_modules/vitest/vitest.mjs`, 'run', '--testTimeout=1200000', ...laws], {
       SEED: seed,
       TIMES: String(times),
+    }),
+  );
+  part(`${drawnFiles} drawn hand-over files, round ${round} of ${lawRounds}, SEED=${seed}`, () =>
+    run(process.execPath, [`${root}/node_modules/vitest/vitest.mjs`, 'run', 'tests/hostile/fuzz.test.ts'], {
+      SEED: seed,
+      FILES: String(drawnFiles),
     }),
   );
 }
