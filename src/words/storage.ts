@@ -41,6 +41,7 @@ export const en = {
     samples: 'Samples in this book',
     takeIn: 'Half taken in',
     missing: 'Entries missing',
+    toSettle: 'What is missing',
     missingCount: (count: number) => `${entries(count)} of other devices`,
     files: 'Papers and pictures missing',
     filesCount: (count: number) => (count === 0 ? 'none' : filesText(count)),
@@ -74,9 +75,7 @@ export const en = {
     file: (day: string) => `fullshift-problem-report-${day}.txt`,
   },
   wipe: {
-    line: 'Check a backup, or wipe this device',
-    lineDetail: 'A file is read through and held against everything that is here',
-    heading: 'Check a backup',
+    heading: 'Check a backup, or wipe this device',
     headingWipe: 'Wipe this device',
     intro:
       'Choose a file with the whole book. It is read through: it must hold every entry, paper and picture that is on this device. Nothing is changed by that.',

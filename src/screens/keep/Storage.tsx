@@ -46,11 +46,6 @@ export function Storage() {
       </section>
       <Here keeping={keeping} />
       {deviceName !== undefined && <DeviceName name={deviceName} />}
-      <Lines>
-        <Line to="/wipe" detail={words.wipe.lineDetail}>
-          {words.wipe.line}
-        </Line>
-      </Lines>
       <p>{words.kept.removing}</p>
     </Page>
   );
@@ -83,6 +78,11 @@ function Here({ keeping }: { readonly keeping: Keeping }) {
           [words.here.files, filesMissing === undefined ? '' : words.here.filesCount(filesMissing)],
         ]}
       />
+      {missing > 0 && (
+        <Lines>
+          <Line to="/settle">{words.here.toSettle}</Line>
+        </Lines>
+      )}
     </section>
   );
 }

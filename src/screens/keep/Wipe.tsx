@@ -2,7 +2,7 @@
  * Whoever gives a device away, or wants to know that a backup is good. A file is read through and held against everything that is here;
  * only then the device may be wiped, and only by typing the name of the firm. Afterwards nothing of the book is on it.
  */
-import { useState } from 'react';
+import { useEffect, useState } from 'react';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { FileField } from '#parts/FileField.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
@@ -11,6 +11,7 @@ import { Page } from '#parts/Page.tsx';
 import { PassphraseField } from '#parts/PassphraseField.tsx';
 import { ProgressLine } from '#parts/ProgressLine.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
+import { booksHere } from '#store/beforeWiping.ts';
 import { useBookMeta, useBookState } from '#store/hooks.ts';
 import { en } from '#words/storage.ts';
 import { en as takeInWords } from '#words/takeIn.ts';
@@ -26,17 +27,26 @@ export function Wipe() {
   const [file, setFile] = useState<File | null>(null);
   const [passphrase, setPassphrase] = useState('');
   const [missing, setMissing] = useState(false);
-  const [gone, setGone] = useState(false);
+  const [gone, setGone] = useState<'whole' | 'partly' | null>(null);
   const here = useChecking();
-  if (gone)
+  const [both, setBoth] = useState(false);
+  useEffect(() => {
+    booksHere().then(
+      (books) => setBoth(books.both),
+      () => setBoth(false),
+    );
+  }, []);
+  if (gone !== null)
     return (
-      <Page heading={words.goneHeading} action={<MainAction to="/start">{words.toStart}</MainAction>}>
-        <p role="status">{words.gone}</p>
+      <Page
+        heading={gone === 'whole' ? words.goneHeading : words.headingWipe}
+        action={<MainAction to="/start">{words.toStart}</MainAction>}
+      >
+        <p role="status">{gone === 'whole' ? words.gone : words.failed}</p>
       </Page>
     );
   if (state.kind !== 'open') return <NoBook heading={words.heading} />;
-  if (here.backup !== null)
-    return <WipeNow backup={here.backup} onGone={() => setGone(true)} onChanged={here.forget} />;
+  if (here.backup !== null) return <WipeNow backup={here.backup} onGone={setGone} onChanged={here.forget} />;
   const errors: readonly FieldError[] = missing ? [{ field: 'backupFile', text: words.fileMissing }] : here.errors;
   const check = async () => {
     setMissing(file === null);
@@ -57,7 +67,7 @@ export function Wipe() {
     >
       <ErrorSummary errors={errors} />
       <p>{words.intro}</p>
-      {meta?.practice && <p>{words.realNotOpen}</p>}
+      {meta?.practice && both && <p>{words.realNotOpen}</p>}
       <FileField
         name="backupFile"
         label={words.file}

@@ -7,6 +7,7 @@ import { Page } from '#parts/Page.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import { type BooksHere, booksHere, isClear } from '#store/beforeWiping.ts';
+import { bookState } from '#store/session.ts';
 import { type VerifiedBackup, wipe } from '#store/wiping.ts';
 import { en } from '#words/storage.ts';
 import { InTheWay } from './InTheWay.tsx';
@@ -16,7 +17,8 @@ const words = en.wipe;
 
 export interface WipeNowProps {
   readonly backup: VerifiedBackup;
-  readonly onGone: () => void;
+  /** Deleted; or emptied, and the browser kept something of it back. */
+  readonly onGone: (how: 'whole' | 'partly') => void;
   /** Something was written since: the backup has to be read through again. */
   readonly onChanged: () => void;
 }
@@ -26,7 +28,14 @@ export function WipeNow({ backup, onGone, onChanged }: WipeNowProps) {
   const [typed, setTyped] = useState('');
   const [busy, setBusy] = useState(false);
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
-  const look = useCallback(async () => setBooks(await booksHere()), []);
+  const look = useCallback(async () => {
+    try {
+      setBooks(await booksHere());
+    } catch {
+      // Closed meanwhile: the page of a book that is not open takes over.
+      setBooks(null);
+    }
+  }, []);
   useEffect(() => {
     void look();
   }, [look]);
@@ -36,7 +45,8 @@ export function WipeNow({ backup, onGone, onChanged }: WipeNowProps) {
     setBusy(true);
     setErrors([]);
     const wiped = await wipe(backup).finally(() => setBusy(false));
-    if (wiped.kind === 'wiped') return onGone();
+    if (wiped.kind === 'wiped') return onGone('whole');
+    if (wiped.kind === 'failed' && bookState().kind !== 'open') return onGone('partly');
     if (wiped.kind === 'inTheWay') return look();
     setErrors([{ field: null, text: wiped.kind === 'changed' ? words.changed : words.failed }]);
   };

@@ -53,7 +53,8 @@ export function useChecking(): Checking {
     setAsked(sealed);
     setSealed(found.kind === 'sealed' || passphrase !== '');
     setChecked(found);
-    if (found.kind === 'holdsAll') await noteVerified(now());
+    // Only told on the page of this device: a book closed meanwhile has nowhere to note it.
+    if (found.kind === 'holdsAll') await noteVerified(now()).catch(() => undefined);
   };
   return {
     busy,
