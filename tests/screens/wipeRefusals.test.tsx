@@ -91,7 +91,7 @@ test('an entry written after the backup was read through: nothing goes, and the 
   await waitFor(() => expect(alerts()).toContain('Something was written since'));
   expect(bookState().kind).toBe('open');
   await user.click(await button('Check a new backup'));
-  await heading('Check a backup');
+  await heading('Check a backup, or wipe this device');
 });
 
 test('both books and files received go; the app itself stays', async () => {
