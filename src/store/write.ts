@@ -25,6 +25,8 @@ export interface WriteOptions {
   readonly draftKey?: string;
   /** Bytes that go into the same transaction as the fact that names their hash. */
   readonly files?: readonly FileRow[];
+  /** On a full disk this write fails at once: what it brings is not worth the derived rows, which every later tap needs. */
+  readonly givesUpNothing?: boolean;
 }
 
 export type FailedWhy = 'quota' | 'lost' | 'newer' | 'evicted' | 'unknown';
@@ -85,7 +87,12 @@ async function recover(why: 'quota' | 'lost', session: Session): Promise<void> {
   await giveUpDerived(session);
 }
 
-async function tryTwice(session: Session, wanted: readonly NewFact[], options: AppendOptions): Promise<Written> {
+async function tryTwice(
+  session: Session,
+  wanted: readonly NewFact[],
+  options: AppendOptions,
+  givesUpNothing = false,
+): Promise<Written> {
   try {
     return await once(session, wanted, options);
   } catch (error) {
@@ -96,6 +103,7 @@ async function tryTwice(session: Session, wanted: readonly NewFact[], options: A
       console.error(error);
       return failed(why);
     }
+    if (why === 'quota' && givesUpNothing) return failed(why);
     try {
       await recover(why, session);
       return await once(session, wanted, options);
@@ -141,12 +149,13 @@ export async function write(wanted: readonly NewFact[], options: WriteOptions = 
   const tried: JournalRow[] = [];
   let outcome: Written = failed('unknown');
   try {
-    outcome = await tryTwice(session, wanted, {
+    const appending = {
       tried,
       lastSeenAt: lastSeenAt(),
       ...(files === undefined ? {} : { files }),
       ...(draftKey === undefined ? {} : { draftKey: draftKeyOf(draftKey) }),
-    });
+    };
+    outcome = await tryTwice(session, wanted, appending, options.givesUpNothing);
   } finally {
     if (draftKey !== undefined) await (outcome.kind === 'written' ? forgetDraft(draftKey) : flushDraft(draftKey));
   }

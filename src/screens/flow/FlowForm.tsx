@@ -9,12 +9,15 @@ import { Notice } from '#parts/Notice.tsx';
 import { OtherTime } from '#parts/OtherTime.tsx';
 import { Page } from '#parts/Page.tsx';
 import { addingNew, PickOrAdd } from '#parts/PickOrAdd.tsx';
+import { Outgoing, TakePhoto } from '#parts/Pictures.tsx';
 import { PumpLines } from '#parts/PumpLines.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { Book } from '#records/book.ts';
+import { type PhotoChoice, usePictures } from '#store/hooks/usePhotos.ts';
 import { useBookMeta, useDraft } from '#store/hooks.ts';
 import { purposes, en as words } from '#words/flow.ts';
 import { en as gear } from '#words/gear.ts';
+import { en as photoWords } from '#words/photos.ts';
 import { AirLines } from './AirLines.tsx';
 import { CheckedToday } from './CheckedToday.tsx';
 import { flowDraft, type Purpose } from './flowDraft.ts';
@@ -23,7 +26,7 @@ import { LiveFlow } from './LiveFlow.tsx';
 import { checksInOrder, pumpDetail, pumpsInOrder, purposeFor } from './pumpStands.ts';
 import { Readings } from './Readings.tsx';
 import { liveFlow } from './soFar.ts';
-import { useSaveFlow } from './useSaveFlow.ts';
+import { type SavedFlow, useSaveFlow } from './useSaveFlow.ts';
 
 export interface FlowFormProps {
   readonly book: Book;
@@ -44,6 +47,7 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
   const [, go] = useLocation();
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
   const [savedText, setSavedText] = useState<string | null>(null);
+  const pictures = usePictures([]);
   const save = useSaveFlow({ book, place, draft, draftKey: name, by: meta?.holderPersonId ?? null });
   const typed = draft.value;
   const change = (part: Partial<typeof typed>) => {
@@ -57,6 +61,8 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
     if (saved === null) return;
     setErrors(saved.errors);
     if (saved.errors.length > 0) return;
+    // The reading is in the book: the picture goes its own way, and nobody waits for it.
+    if (saved.check) handInReading(pictures.choice, saved.check);
     if (sampleId !== null) return go(typed.purpose === 'after' ? `/sample/${sampleId}/after` : `/sample/${sampleId}`);
     setSavedText(saved.text);
     window.scrollTo(0, 0);
@@ -80,6 +86,7 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
     >
       <ErrorSummary errors={errors} />
       {savedText !== null && <Notice>{savedText}</Notice>}
+      <Outgoing held={pictures} />
       {asked !== undefined ? (
         <p>
           {words.pumpAsked(asked.serial)} {pumpDetail(asked.id, book)}
@@ -103,6 +110,7 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
       )}
       <HowDone draft={typed} onChange={change} book={book} errors={errors} today={place.today} />
       <Readings readings={typed.readings} onChange={(readings) => change({ readings })} errors={errors} />
+      <TakePhoto held={pictures} name="photo" of="meterReading" hint={photoWords.hintReading} />
       <AirLines draft={typed} onChange={change} book={book} altitudeM={place.site.altitudeM} errors={errors} />
       <LiveFlow finding={finding} purpose={typed.purpose} />
       {purpose === null && (
@@ -126,3 +134,6 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
     </Page>
   );
 }
+
+const handInReading = (choice: PhotoChoice, { key, pump, entry }: NonNullable<SavedFlow['check']>): void =>
+  choice.handIn({ recordKey: key, of: 'meterReading', title: photoWords.pumpReading(pump), entry });

@@ -8,6 +8,7 @@ import type { FlowDraft, ReadFlow } from './flowDraft.ts';
 
 export interface FlowFacts {
   readonly facts: readonly NewFact[];
+  readonly flowCheckId: string;
   readonly pumpId: string;
   readonly meterId: string;
   readonly lotId: string | null;
@@ -19,13 +20,14 @@ export function flowFacts(draft: FlowDraft, read: ReadFlow, shiftId: string, ent
   const pumpId = idOf(draft.pumpId);
   const meterId = idOf(draft.meterId);
   const lotId = read.wantsLot ? idOf(draft.lotId) : null;
+  const flowCheckId = newId();
   const facts: NewFact[] = [];
   if (read.pump) facts.push(newFact('pumpAdded.v1', { pumpId, ...read.pump }, entry));
   if (read.meter) facts.push(newFact('meterAdded.v1', { meterId, ...read.meter }, entry));
   if (read.lot && lotId !== null) facts.push(newFact('lotAdded.v1', { lotId, ...read.lot }, entry));
   const { inLine, purpose } = draft;
   const body = {
-    flowCheckId: newId(),
+    flowCheckId,
     shiftId,
     pumpId,
     meterId,
@@ -37,5 +39,5 @@ export function flowFacts(draft: FlowDraft, read: ReadFlow, shiftId: string, ent
     remark: read.remark,
   };
   facts.push(newFact('flowChecked.v1', body, entry));
-  return { facts, pumpId, meterId, lotId };
+  return { facts, flowCheckId, pumpId, meterId, lotId };
 }

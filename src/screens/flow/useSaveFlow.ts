@@ -3,10 +3,12 @@ import type { Place } from '#findings/place.ts';
 import type { FieldError } from '#parts/ErrorSummary.tsx';
 import { parseMoment } from '#parts/parseMoment.ts';
 import type { Book } from '#records/book.ts';
+import { keyOf } from '#records/common.ts';
 import type { Happened } from '#records/fact.ts';
 import { happenedNow } from '#store/device.ts';
 import { useWrite } from '#store/hooks/useWrite.ts';
 import type { Draft } from '#store/hooks.ts';
+import type { Entry } from '#store/newFact.ts';
 import { en as words } from '#words/flow.ts';
 import { formatEstimate } from '#words/quantity.ts';
 import { notWritten } from '#words/saving.ts';
@@ -18,6 +20,8 @@ export interface SavedFlow {
   readonly errors: readonly FieldError[];
   /** What was saved, in a sentence. */
   readonly text: string;
+  /** Of the check that is in the book now: what a picture of the reading is about. */
+  readonly check?: { readonly key: string; readonly pump: string; readonly entry: Entry };
 }
 
 interface Saving {
@@ -61,6 +65,7 @@ export function useSaveFlow({ book, place, draft, draftKey, by }: Saving) {
     return {
       errors: [],
       text: words.saved(pump, flow === null ? words.noFlow : formatEstimate(flow.estimate, flow.unit)),
+      check: { key: keyOf('flowCheck', made.flowCheckId), pump, entry: { happened: happenedNow(place.zone), by } },
     };
   };
   return { run, happened, busy: writing.state === 'saving' };

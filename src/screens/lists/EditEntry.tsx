@@ -20,6 +20,7 @@ import { en as partsWords } from '#words/parts.ts';
 import { notWritten } from '#words/saving.ts';
 import { valueText } from '#words/valueText.ts';
 import { changesOf, factsOf, needsReason } from './changes.ts';
+import { EntryPictures } from './EntryPictures.tsx';
 import type { Editing } from './Lists.tsx';
 import { entries } from './registers.ts';
 
@@ -114,6 +115,9 @@ export function EditEntry({ editing, registers, aside, onDone }: EditEntryProps)
           onChange={(why) => draft.set({ ...draft.value, why })}
           error={errorOf(errors, 'why')}
         />
+      )}
+      {record !== null && (
+        <EntryPictures kind={editing.kind} record={record} title={entry.title(record)} registers={registers} />
       )}
       {record !== null && <Struck record={record} registers={registers} />}
       {record !== null && (

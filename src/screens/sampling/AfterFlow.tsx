@@ -5,8 +5,10 @@ import { findSample } from '#findings/sample.ts';
 import { Figure } from '#parts/Figure.tsx';
 import { Particulars } from '#parts/Lines.tsx';
 import { Notice } from '#parts/Notice.tsx';
+import { Outgoing } from '#parts/Pictures.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { WorkingView } from '#parts/WorkingView.tsx';
+import { usePictures } from '#store/hooks/usePhotos.ts';
 import { en as words } from '#words/after.ts';
 import { formatEstimate, formatEstimateNumber } from '#words/quantity.ts';
 import { reasonSentence } from '#words/reasons.ts';
@@ -31,9 +33,11 @@ export function AfterFlow({ sampling }: { readonly sampling: Sampling }) {
   const reasons = finding.reasons.filter(({ key }) => !saidElsewhere.includes(key));
   const sentences = [...new Set(reasons.map(reasonSentence))];
   const canDecide = finding.flowRule === 'atLeastOnly' && (finding.flowBefore !== null || hasAfter);
+  const pictures = usePictures([]);
   return (
     <section className={styles.section}>
       <h2>{words.flow.heading}</h2>
+      <Outgoing held={pictures} />
       {!hasAfter && (
         <>
           <p>{words.flow.not(pump)}</p>

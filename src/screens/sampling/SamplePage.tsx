@@ -14,6 +14,7 @@ import { notWritten } from '#words/saving.ts';
 import { Before } from './Before.tsx';
 import { Finished } from './Finished.tsx';
 import { Running } from './Running.tsx';
+import { SamplePictures } from './SamplePictures.tsx';
 import { Story } from './Story.tsx';
 import { type SampleStanding, standingOf } from './standing.ts';
 import { plainFact, type TypedDeedKey } from './TypedDeed.tsx';
@@ -49,7 +50,12 @@ export function SamplePage({ sampling }: { readonly sampling: Sampling }) {
       heading={heading}
       over={standing === 'blank' ? place.site.name : words.over(place.site.name, pump)}
       back={`/shift/${sample.shiftId}`}
-      aside={<Story sampling={sampling} />}
+      aside={
+        <>
+          <Story sampling={sampling} />
+          <SamplePictures sampling={sampling} />
+        </>
+      }
       action={
         main === undefined ? (
           <Done sampling={sampling} standing={standing} />

@@ -10,6 +10,7 @@ import type { RecordBase, Strike } from '#records/book.ts';
 import { labelOf } from '#words/fieldNames.ts';
 import { en as words } from '#words/story.ts';
 import { valueText } from '#words/valueText.ts';
+import { ReadingPictures } from './SamplePictures.tsx';
 import styles from './sampling.module.css';
 import { type StoryLine, storyOf } from './storyOf.ts';
 import type { Sampling } from './useSampling.ts';
@@ -68,6 +69,7 @@ function OneLine({ line, sampling, strikes, picking }: OneLineProps) {
   const told = new Set([line.factId, ...line.fields.map((field) => field.factId)]);
   const own = strikes.filter(({ factId }) => told.has(factId));
   const time = line.at === null ? undefined : wallTimeOf(line.at, place.zone).time;
+  const hasPictures = sampling.book.flowChecks.get(line.key)?.photos !== undefined;
   const details = [line.detail, line.typed ? words.typed : undefined].filter((each) => each !== undefined);
   return (
     <>
@@ -86,6 +88,11 @@ function OneLine({ line, sampling, strikes, picking }: OneLineProps) {
       >
         {line.text}
       </Line>
+      {hasPictures && (
+        <li>
+          <ReadingPictures sampling={sampling} checkId={line.key} />
+        </li>
+      )}
       {picking &&
         line.fields.map(({ factId, path, label }) => (
           <Line key={path} to={`/sample/${sample.id}?do=correct&fact=${factId}&path=${encodeURIComponent(path)}`}>

@@ -17,6 +17,7 @@ import { type ConditionKey, conditionKeys, en as words } from '#words/conditions
 import { en as partsWords } from '#words/parts.ts';
 import { formatDay } from '#words/quantity.ts';
 import { notWritten } from '#words/saving.ts';
+import { DayPictures } from './DayPictures.tsx';
 import styles from './shift.module.css';
 import { type ShiftDay, useShift } from './useShift.ts';
 
@@ -122,6 +123,7 @@ function ConditionsForm({ day }: { readonly day: ShiftDay }) {
         onChange={(text) => draft.set({ chosen, remark: text })}
         error={errorOf(errors, 'remark')}
       />
+      <DayPictures day={day} />
     </Page>
   );
 }
