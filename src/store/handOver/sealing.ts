@@ -25,6 +25,9 @@ export async function isSealed(file: Blob): Promise<boolean> {
   return head.startsWith('age-encryption.org/') || head.trimStart().startsWith('-----BEGIN AGE ENCRYPTED FILE-----');
 }
 
+/** Every browser has workers. The built app is told so, that it does not ship the work twice; tests and the command line have none. */
+const hasWorker: boolean = import.meta.env?.PROD || typeof Worker !== 'undefined';
+
 async function inPlace(task: SealTask | OpenTask, told: Told): Promise<SealMessage> {
   const { openNow, sealNow } = await import('./ageFile.ts');
   return task.do === 'open' ? openNow(task, told) : { kind: 'sealed', blob: await sealNow(task, told) };
@@ -43,7 +46,7 @@ async function done(task: SealTask | OpenTask, { onProgress, signal }: SealOptio
     onProgress?.({ step, done, total });
   };
   signal?.throwIfAborted();
-  const message = await (typeof Worker === 'undefined' ? inPlace(task, told) : away(task, told, signal));
+  const message = await (hasWorker ? away(task, told, signal) : inPlace(task, told));
   signal?.throwIfAborted();
   return message;
 }
