@@ -42,7 +42,7 @@ describe('the first page of a device', () => {
     await user.type(screen.getByRole('textbox', { name: 'Name of the firm' }), 'Old Sash & Steel');
     await user.click(await button('Open the new book'));
     await heading('Who holds this device?');
-    await user.type(screen.getByRole('textbox', { name: 'Name' }), 'Greta Gimlet');
+    await user.type(await screen.findByRole('textbox', { name: 'Name' }), 'Greta Gimlet');
     await user.click(await button('Go on'));
     await waitFor(() => expect(address()).toBe('/'));
     const [opened] = await facts('bookOpened.v1');

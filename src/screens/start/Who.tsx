@@ -36,7 +36,9 @@ export function Who() {
   const [, go] = useLocation();
   const [busy, setBusy] = useState(false);
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
-  const people = registers?.people.list ?? [];
+  // Before the list is there, "someone new" would stand chosen for a moment and be taken away again.
+  if (registers === undefined) return <Page heading={text.heading} />;
+  const people = registers.people.list;
   const { name, identifier, language } = draft.value;
   const picked = draft.value.picked ?? (people.length === 0 ? addingNew : (meta?.holderPersonId ?? null));
   const change = (part: Partial<WhoDraft>) => draft.set({ ...draft.value, ...part });
