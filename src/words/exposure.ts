@@ -43,6 +43,8 @@ export const en = {
   shiftAbove: 'Above what the average over a shift of this length may reach',
   shiftNotAbove: 'Not above what the average over a shift of this length may reach',
   shiftUnresolved: 'Not settled against what the average over a shift of this length may reach',
+  toSettle: 'Settle what differs',
+  toTakeIn: 'Take the rest of the file in',
   whyHeading: 'What keeps it from being settled',
   alsoHeading: 'Also to know',
   minutes: {

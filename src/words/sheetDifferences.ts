@@ -9,12 +9,13 @@ import { wallTimeInWords } from './custody.ts';
 const isAbsent = (value: unknown): value is AbsentValue =>
   typeof value === 'object' && value !== null && 'kind' in value && value.kind === 'absent';
 
-function shown(value: unknown): string {
+function shown(value: unknown, digits: number): string {
   if (isAbsent(value)) return en.absent[value.why];
   if (value === undefined || value === null || value === '') return en.nothing;
   if (typeof value === 'boolean') return en.yesNo(value);
-  if (Array.isArray(value)) return value.length === 0 ? en.nothing : value.map(shown).join('; ');
-  if (typeof value === 'number') return String(Number(value.toPrecision(6)));
+  if (Array.isArray(value))
+    return value.length === 0 ? en.nothing : value.map((each) => shown(each, digits)).join('; ');
+  if (typeof value === 'number') return String(Number(value.toPrecision(digits)));
   if (typeof value === 'object') return en.other;
   return wallTimeInWords(String(value));
 }
@@ -37,7 +38,9 @@ function sentence({ path, onSheet, onRecord }: SheetDifference, rows: readonly C
   const what = names[name ?? ''] ?? en.other;
   const number = first === 'rows' ? rows[Number(index)]?.sampleNumber : undefined;
   const subject = number === undefined ? what : en.ofSample(number, what);
-  return en.box.difference(subject, shown(onSheet), shown(onRecord));
+  // As many digits as people read; more only where the two would otherwise look alike.
+  const digits = [3, 4, 6, 12].find((each) => shown(onSheet, each) !== shown(onRecord, each)) ?? 12;
+  return en.box.difference(subject, shown(onSheet, digits), shown(onRecord, digits));
 }
 
 /** When cassettes came in or out, that is what is told: rows then no longer stand beside their like. */

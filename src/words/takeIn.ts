@@ -108,6 +108,7 @@ export const en = {
       count === 1
         ? 'One value was changed on both sides. Somebody has to say which is right.'
         : `${count} values were changed on both sides. Somebody has to say which are right.`,
+    open: 'Something in this book waits to be settled by a person.',
     settle: 'Settle what differs',
     another: 'Take another file in',
     today: 'Go to Today',

@@ -5,6 +5,14 @@ import { Line, Lines } from '#parts/Lines.tsx';
 import { en as words } from '#words/exposure.ts';
 import { reasonSentence } from '#words/reasons.ts';
 
+/** What a person can settle, and what waits for the rest of a file: each has its page. */
+const toSettle: ReadonlySet<string> = new Set([
+  'correctionsConflict',
+  'numberTwice',
+  'voidAgainstResult',
+  'entriesMissing',
+]);
+
 /** Each sentence once, however many facts it stands on. */
 const sentences = (reasons: readonly Reason[]): string[] => [...new Set(reasons.map(reasonSentence))];
 
@@ -12,6 +20,8 @@ export function Reasons({ finding }: { readonly finding: WorkdayFinding }) {
   const ofStandings = finding.standings.flatMap(({ why, notes }) => [...why, ...notes]);
   const blocking = sentences([...finding.blocksBelow, ...ofStandings].filter(({ weight }) => weight !== 'notes'));
   const also = sentences([...finding.reasons, ...ofStandings]).filter((sentence) => !blocking.includes(sentence));
+  const keys = new Set([...finding.reasons, ...ofStandings].map(({ key }) => key));
+  const settle = [...keys].some((key) => toSettle.has(key));
   const lines = (heading: string, texts: readonly string[]) =>
     texts.length > 0 && (
       <Lines heading={heading}>
@@ -23,6 +33,12 @@ export function Reasons({ finding }: { readonly finding: WorkdayFinding }) {
   return (
     <>
       {lines(words.whyHeading, blocking)}
+      {(settle || keys.has('takingIn')) && (
+        <Lines>
+          {settle && <Line to="/settle">{words.toSettle}</Line>}
+          {keys.has('takingIn') && <Line to="/take-in">{words.toTakeIn}</Line>}
+        </Lines>
+      )}
       {lines(words.alsoHeading, also)}
     </>
   );

@@ -59,6 +59,8 @@ function TakeInFile() {
     if (file === null || lacking !== null) return;
     const found = await here.look(file, { ...(passphrase === '' ? {} : { passphrase }), salvage });
     setSealed(found?.kind === 'sealed' || passphrase !== '');
+    // Nothing in it is new: it need not wait any longer.
+    if (found?.kind === 'preview' && found.forks.length === 0 && !mayTake(found)) done();
   };
   const take = async () => {
     if (preview === null) return;

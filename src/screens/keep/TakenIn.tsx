@@ -32,6 +32,7 @@ export function TakenIn({ taken, onAnother }: TakenInProps) {
       <Notice>{words.text(newCount, filesCount)}</Notice>
       {bothChangedCount > 0 && <p>{words.bothChanged(bothChangedCount)}</p>}
       {numbers !== '' && <p>{words.shared(numbers)}</p>}
+      {openCount > 0 && bothChangedCount === 0 && numbers === '' && <p>{words.open}</p>}
       <div className={styles.actions}>
         <QuietAction onClick={onAnother}>{words.another}</QuietAction>
         <QuietAction to="/send">{words.send}</QuietAction>

@@ -23,9 +23,8 @@ interface Draft {
 
 /** The day's figure if the sample stays void, or if it counts again. */
 function dayText(sample: SampleRecord, book: Book, counts: boolean): string {
-  if (sample.workdayId === null) return words.noDay;
   const as: SampleRecord = counts ? { ...sample, voided: null, voidAgainstResult: false } : sample;
-  const { twa8 } = findWorkday(sample.workdayId, { ...book, samples: new Map(book.samples).set(sample.id, as) });
+  const { twa8 } = findWorkday(sample.workdayId ?? '', { ...book, samples: new Map(book.samples).set(sample.id, as) });
   return words.day(twa8 === null ? words.noFigure : formatEstimate(twa8.estimate, twa8.unit));
 }
 
@@ -33,7 +32,7 @@ export function VoidForm({ settling }: { readonly settling: Settling<VoidMatter>
   const { matter, book, facts } = settling;
   const around = useSampleBook(matter.sampleId);
   const sample = (around ?? book).samples.get(matter.sampleId);
-  const day = (counts: boolean): string => (sample && around ? ` ${dayText(sample, around, counts)}` : '');
+  const day = (counts: boolean): string => (sample?.workdayId && around ? ` ${dayText(sample, around, counts)}` : '');
   const why = envelopeOf(matter.voidFactId, facts)?.why ?? matter.voidWhy ?? en.conflict.noReason;
   const blank: Draft = { stands: null, why: '' };
   return (
@@ -60,6 +59,7 @@ export function VoidForm({ settling }: { readonly settling: Settling<VoidMatter>
               </Line>
             ))}
           </Lines>
+          {sample?.workdayId === null && <p>{words.noDay}</p>}
           <Choice
             name="stands"
             label={words.which}
