@@ -72,6 +72,6 @@ test(`${count} drawn files are refused or shown, and what is taken is the union`
   console.info(`seed ${seed}: ${JSON.stringify(Object.fromEntries(Object.entries(counts).sort()), null, 1)}`);
   expect(wrong).toEqual([]);
   const outcomes = new Set(Object.keys(counts).map((name) => name.split(': ')[1]));
-  for (const must of ['taken', 'nothing new', 'fork', 'damaged', 'notABackup', 'otherBook', 'wrongPassphrase'])
+  for (const must of ['taken', 'nothing new', 'fork', 'damaged', 'notABackup', 'otherBook'])
     expect(outcomes).toContain(must);
 }, 1_800_000);
