@@ -12,6 +12,7 @@ import { examples as choices } from '#parts/examples/choices.tsx';
 import type { Example } from '#parts/examples/example.ts';
 import { examples as fields } from '#parts/examples/fields.tsx';
 import { exampleWorking, examples as figures } from '#parts/examples/figures.tsx';
+import { examples as photos } from '#parts/examples/photos.tsx';
 import { examples as sayings } from '#parts/examples/sayings.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -20,7 +21,7 @@ import { WorkingView } from '#parts/WorkingView.tsx';
 import { withNumbers } from '#words/workingNumbers.ts';
 
 afterEach(cleanup);
-const all: readonly Example[] = [...fields, ...choices, ...figures, ...sayings];
+const all: readonly Example[] = [...fields, ...choices, ...figures, ...photos, ...sayings];
 const show = (part: string, name: string) => {
   const example = all.find((each) => each.part === part && each.name === name);
   if (!example) throw new Error(`no example ${part}, ${name}`);

@@ -4,6 +4,7 @@ import { examples as choices } from '#parts/examples/choices.tsx';
 import type { Example } from '#parts/examples/example.ts';
 import { examples as fields } from '#parts/examples/fields.tsx';
 import { examples as figures } from '#parts/examples/figures.tsx';
+import { examples as photos } from '#parts/examples/photos.tsx';
 import { examples as sayings } from '#parts/examples/sayings.tsx';
 import { Page } from '#parts/Page.tsx';
 import { en as words } from '#words/shell.ts';
@@ -39,6 +40,7 @@ export function Gallery() {
     >
       <Group examples={fields} />
       <Group examples={choices} />
+      <Group examples={photos} />
     </Page>
   );
 }
