@@ -4,6 +4,7 @@ import { appendFigures } from './appends.ts';
 import { backupFigures } from './backups.ts';
 import { coldStartFigures } from './coldStart.ts';
 import { print } from './figure.ts';
+import { photoFigures } from './photos.ts';
 import { sealingFigures } from './sealing.ts';
 import { sheetFigures } from './sheets.ts';
 import { takeInFigures } from './takeIn.ts';
@@ -15,6 +16,7 @@ try {
   if (isWanted('appends')) for (const figure of await appendFigures(preview.address)) print(figure);
   if (isWanted('backups')) for (const figure of await backupFigures(preview.address)) print(figure);
   if (isWanted('sealing')) for (const figure of await sealingFigures(preview.address)) print(figure);
+  if (isWanted('photos')) for (const figure of await photoFigures(preview.address)) print(figure);
   if (isWanted('sheets')) for (const figure of await sheetFigures(preview.address)) print(figure);
   if (isWanted('takeIn')) for (const figure of await takeInFigures(preview.address)) print(figure);
   // Last: it takes the server away.
