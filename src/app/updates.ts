@@ -71,6 +71,19 @@ async function register(): Promise<void> {
   }
 }
 
+const againAfterMs = [5_000, 20_000, 60_000];
+
+/** A weak signal loses one of many files, and then nothing was kept: it is tried again a few times. */
+function tryAgain(known: Workbox): void {
+  let tries = 0;
+  known.addEventListener('redundant', () => {
+    const afterMs = againAfterMs[tries];
+    if (afterMs === undefined || navigator.serviceWorker.controller !== null) return;
+    tries += 1;
+    setTimeout(() => known.update().catch(() => undefined), afterMs);
+  });
+}
+
 /** Looks for a newer version when the page comes back into view, at most once an hour. No connection is no error. */
 function lookAgain(known: Workbox): void {
   let lookedMs = nowMs();

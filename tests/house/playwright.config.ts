@@ -1,13 +1,13 @@
-/** Browser tests on the built app (`npm run build` first; `npm test` does it). One browser at a time: the machine is shared. */
+/** Browser tests on the built app (`npm run build` first; `npm test` does it). Two at a time, each file with a port of its own. */
 import { defineConfig } from '@playwright/test';
 
 export default defineConfig({
   testDir: '../journeys',
   testMatch: '*.test.ts',
   outputDir: '../out/browser',
-  workers: 1,
+  workers: 2,
   fullyParallel: false,
-  timeout: 120_000,
+  timeout: 240_000,
   expect: { timeout: 10_000 },
   forbidOnly: true,
   reporter: 'list',
