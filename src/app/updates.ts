@@ -61,8 +61,9 @@ async function register(): Promise<void> {
     workbox = new Workbox(trustedWorkerUrl());
     workbox.addEventListener('waiting', () => setUpdates({ waiting: true }));
     workbox.addEventListener('activated', (event) => {
-      if (!event.isUpdate && !event.isExternal) setUpdates({ ready: true });
+      if (!event.isUpdate) setUpdates({ ready: true });
     });
+    tryAgain(workbox);
     await workbox.register();
     lookAgain(workbox);
   } catch (error) {
