@@ -113,6 +113,7 @@ test('a reading is saved, and its photo of 24 million dots is kept beside it wit
   await shot(page, 'flow-refused');
   await page.getByRole('button', { name: flow.saveNext }).click();
   await expect(page.getByText(/2\.40.*is saved\./)).toBeVisible();
+  await expect(page.getByText(words.refused.notAPicture)).toHaveCount(0);
   expect(wrong).toEqual([]);
 });
 

@@ -68,9 +68,9 @@ function usePhotoChoice(): PhotoChoice {
     setHeld(nothing);
   }, []);
   const give = useCallback((wish: PhotoWish) => {
-    if (coming.current === null) return;
-    void handIn(coming.current, wish);
+    if (coming.current !== null) void handIn(coming.current, wish);
     coming.current = null;
+    // What was said of a file that is no picture is not said of the next one.
     setHeld(nothing);
   }, []);
   return { ...held, choose, remove, handIn: give };
