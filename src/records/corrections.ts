@@ -84,8 +84,11 @@ function correctField(target: Fact, field: string, corrections: readonly Correct
 }
 
 /** A settlement between two statements of the same thing, not between corrections: `standingStatement` reads it. */
-const settlesStatements = ({ kind, body }: Correction, here: ReadonlySet<string>): boolean =>
-  kind === 'correctionSettled.v1' && 'chosen' in body && body.chosen !== body.replaces && here.has(String(body.chosen));
+function settlesStatements({ kind, body }: Correction, here: ReadonlySet<string>): boolean {
+  if (kind !== 'correctionSettled.v1' || !('chosen' in body) || !here.has(body.chosen)) return false;
+  // Chosen may be the very statement that the others stand against: then what it was chosen over tells.
+  return body.chosen !== body.replaces || (body.over ?? []).some((id) => id !== body.replaces && here.has(id));
+}
 
 /** Applies all corrections among sorted facts of one record. Those of facts that are not here (yet) are named in `notApplied`. */
 export function corrected(sorted: readonly Fact[]): Corrected {

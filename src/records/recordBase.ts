@@ -15,6 +15,8 @@ export interface Conflict {
   readonly judges?: 'careful' | 'first';
   /** The value that judges meanwhile; it may be no candidate's. */
   readonly standingValue?: unknown;
+  /** Of statements: what else was said of the matter so far, settlements and corrections. Whoever settles it now names these too. */
+  readonly besides?: readonly string[];
 }
 
 /** A struck value: shown with its reason wherever the record is shown. */

@@ -1,5 +1,5 @@
 /** The laboratory's results for one sample, in order, and what two devices disagree about. */
-import type { Conflict, SampleRecord } from './book.ts';
+import type { Conflict, SampleRecord, Strike } from './book.ts';
 import { canonicalJson } from './canonical.ts';
 import { carefulOf, heavier } from './careful.ts';
 import type { Fact } from './fact.ts';
@@ -24,8 +24,13 @@ const fields = [
 const differ = (facts: readonly Result[], field: (typeof fields)[number]): boolean =>
   new Set(facts.map(({ body }) => canonicalJson(body[field]))).size > 1;
 
+/** What was settled and corrected of the sample. */
+interface Said extends Pick<FoldInput, 'settlements'> {
+  readonly strikes: readonly Strike[];
+}
+
 /** Of one report: the careful one of what two devices keyed in, or the one that a person settled on. */
-function ofReport(facts: readonly Result[], settlements: FoldInput['settlements']): Standing<'resultReceived.v1'> {
+function ofReport(facts: readonly Result[], said: Said): Standing<'resultReceived.v1'> {
   const field = fields.find((one) => differ(facts, one)) ?? 'mass';
   const path = `/${field}`;
   const careful = carefulOf('resultReceived.v1', path);
@@ -34,7 +39,7 @@ function ofReport(facts: readonly Result[], settlements: FoldInput['settlements'
     path,
     valueIn: ({ body }) => body[field],
     careful,
-    settlements,
+    ...said,
   });
 }
 
@@ -61,7 +66,7 @@ function judging(reports: readonly Result[]): Result | undefined {
  */
 export function resultsOf(
   results: readonly Result[],
-  settlements: FoldInput['settlements'],
+  said: Said,
 ): { readonly conflicts: readonly (Conflict | null)[]; readonly results: SampleRecord['results'] } {
   const byReport = new Map<string, Result[]>();
   for (const result of results) {
@@ -70,7 +75,7 @@ export function resultsOf(
   }
   const conflicts: (Conflict | null)[] = [];
   const reports = [...byReport.values()].map((facts) => {
-    const { fact, conflict } = ofReport(facts, settlements);
+    const { fact, conflict } = ofReport(facts, said);
     conflicts.push(conflict);
     return { standing: fact as Result, inOrder: [...facts.filter((other) => other !== fact), fact as Result] };
   });

@@ -122,14 +122,16 @@ export function foldSample({ base, facts, settlements }: FoldInput): SampleRecor
     valueIn: ({ body }) => body.use,
     careful: carefulOf('flowDecided.v1', '/use'),
     settlements,
+    strikes: base.strikes,
   });
-  const { results, conflicts } = resultsOf(ofKind(facts, 'resultReceived.v1'), settlements);
+  const { results, conflicts } = resultsOf(ofKind(facts, 'resultReceived.v1'), { settlements, strikes: base.strikes });
   const fittings = standingStatement({
     facts: ofKind(facts, 'fittingChecked.v1'),
     path: '/points',
     valueIn: ({ body }) => body.points,
     careful: morePointsMissed,
     settlements,
+    strikes: base.strikes,
   });
   const fitting = fittings.fact;
   const decision = decided.fact;

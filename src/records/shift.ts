@@ -13,6 +13,7 @@ export function foldShift({ base, facts, settlements }: FoldInput): ShiftRecord 
     valueIn: ({ body }) => body,
     careful: null,
     settlements,
+    strikes: base.strikes,
   });
   return {
     ...withConflicts(base, [conditions.conflict]),

@@ -2,7 +2,7 @@
  * Things that are stated once of a record: hours of a day, a regular day or not, conditions, a decision on a flow. A writer's later
  * statement follows its own earlier one; two writers who state different things are a conflict, seen by structure.
  */
-import type { Conflict } from './book.ts';
+import type { Conflict, Strike } from './book.ts';
 import { canonicalJson } from './canonical.ts';
 import { type Careful, mostCareful } from './careful.ts';
 import { writerOf } from './chain.ts';
@@ -21,6 +21,8 @@ export interface Statement<K extends FactKind> {
   /** Null where no direction is known: the first statement stands. */
   readonly careful: Careful | null;
   readonly settlements: readonly Fact<'correctionSettled.v1'>[];
+  /** Corrections of the record: a settlement that did not know of one to what it set aside is no settlement of that. */
+  readonly strikes: readonly Strike[];
 }
 
 const latestOfEachWriter = <K extends FactKind>(facts: readonly Fact<K>[]): readonly Fact<K>[] => {
@@ -32,14 +34,37 @@ const latestOfEachWriter = <K extends FactKind>(facts: readonly Fact<K>[]): read
   return facts.filter((fact) => latest.get(writerOf(fact.id)) === fact);
 };
 
-/** The settlement that knew of every candidate, the last one where there are several. */
-function settledBy<K extends FactKind>(heads: readonly Fact<K>[], statement: Statement<K>): Fact<K> | undefined {
-  const knowing = statement.settlements.filter(({ body }) => {
-    const known = body.over ?? heads.map(({ id }) => id);
-    return heads.every(({ id }) => id === body.chosen || known.includes(id));
-  });
-  const chosen = knowing.map(({ body }) => heads.find(({ id }) => id === body.chosen));
-  return chosen.findLast((fact) => fact !== undefined);
+type Settlement = Fact<'correctionSettled.v1'>;
+
+/** Knew of every candidate, and of every correction to those that it set aside. */
+function knewAll<K extends FactKind>({ body }: Settlement, heads: readonly Fact<K>[], strikes: readonly Strike[]) {
+  const { chosen, over = heads.map(({ id }) => id) } = body;
+  const aside = new Set(heads.map(({ id }) => id).filter((id) => id !== chosen));
+  const corrections = strikes.filter(({ factId }) => aside.has(factId)).map(({ correctionId }) => correctionId);
+  return [...aside, ...corrections].every((id) => over.includes(id));
+}
+
+/** What a person settled on who knew of everything; of two who did not know of each other and differ, neither. */
+function settledBy<K extends FactKind>(
+  heads: readonly Fact<K>[],
+  { settlements, strikes }: Pick<Statement<K>, 'settlements' | 'strikes'>,
+): Fact<K> | undefined {
+  const knowing = settlements.filter(
+    (one) => heads.some(({ id }) => id === one.body.chosen) && knewAll(one, heads, strikes),
+  );
+  const superseded = new Set(knowing.flatMap(({ id, body }) => (body.over ?? []).filter((other) => other !== id)));
+  const open = knowing.filter(({ id }) => !superseded.has(id));
+  const [chosen, ...others] = new Set((open.length > 0 ? open : knowing).map(({ body }) => body.chosen));
+  return others.length > 0 ? undefined : heads.find(({ id }) => id === chosen);
+}
+
+/** Everything that was said of these statements beside themselves. */
+function besides<K extends FactKind>(heads: readonly Fact<K>[], { settlements, strikes }: Statement<K>): string[] {
+  const ids = new Set(heads.map(({ id }) => id));
+  return [
+    ...settlements.filter(({ body }) => ids.has(body.chosen)).map(({ id }) => id),
+    ...strikes.filter(({ factId }) => ids.has(factId)).map(({ correctionId }) => correctionId),
+  ];
 }
 
 /** Which of several statements stands, and the conflict while nobody has settled it. */
@@ -56,6 +81,14 @@ export function standingStatement<K extends FactKind>(statement: Statement<K>): 
   const candidates = heads.map((head) => ({ correctionId: head.id, value: valueIn(head), by: head.by }));
   return {
     fact,
-    conflict: { factId: first.id, path, candidates, standing: fact.id, judges, standingValue: valueIn(fact) },
+    conflict: {
+      factId: first.id,
+      path,
+      candidates,
+      standing: fact.id,
+      judges,
+      standingValue: valueIn(fact),
+      besides: besides(heads, statement),
+    },
   };
 }

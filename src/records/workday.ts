@@ -22,6 +22,7 @@ export function foldWorkday({ base, facts, settlements }: FoldInput): WorkdayRec
     valueIn: ({ body }) => body.pieces,
     careful: longerWork,
     settlements,
+    strikes: base.strikes,
   });
   const other = standingStatement({
     facts: ofKind(facts, 'otherWorkAsked.v1'),
@@ -29,6 +30,7 @@ export function foldWorkday({ base, facts, settlements }: FoldInput): WorkdayRec
     valueIn: ({ body }) => asked(body),
     careful: (a, b) => yesCount(a) - yesCount(b),
     settlements,
+    strikes: base.strikes,
   });
   const described = standingStatement({
     facts: ofKind(facts, 'dayDescribed.v1'),
@@ -36,6 +38,7 @@ export function foldWorkday({ base, facts, settlements }: FoldInput): WorkdayRec
     valueIn: ({ body }) => body.regular,
     careful: (a, b) => Number(a === 'no') - Number(b === 'no'),
     settlements,
+    strikes: base.strikes,
   });
   const day = described.fact;
   return {

@@ -138,5 +138,5 @@ export function settlementDecided(ask: Ask<'correctionSettled.v1'>): NewFact {
   const candidates = conflict?.candidates.map(({ correctionId }) => correctionId) ?? [];
   if (!conflict) ask.refuse('noConflict', ['body/path'], { path });
   else if (![...candidates, replaces].includes(chosen)) ask.refuse('noConflict', ['body/chosen'], { path });
-  return { ...ask.fact, body: { ...ask.fact.body, over: candidates } };
+  return { ...ask.fact, body: { ...ask.fact.body, over: [...candidates, ...(conflict?.besides ?? [])] } };
 }
