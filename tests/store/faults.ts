@@ -1,10 +1,10 @@
 /** Makes the database engine fail at a chosen request, once or for ever, with the error that a phone would throw. */
-import { IDBIndex, IDBObjectStore } from 'fake-indexeddb';
+import { IDBCursor, IDBDatabase, IDBFactory, IDBIndex, IDBObjectStore } from 'fake-indexeddb';
 
 type Method = (...args: unknown[]) => unknown;
 type Methods = Record<string, Method | undefined>;
 
-const everything = ['get', 'getAll', 'getKey', 'getAllKeys', 'openCursor', 'openKeyCursor', 'count'];
+const everything = ['get', 'getAll', 'getKey', 'getAllKeys', 'getAllRecords', 'openCursor', 'openKeyCursor', 'count'];
 const changes = ['add', 'put', 'delete', 'clear'];
 
 export interface Fault {
@@ -14,30 +14,64 @@ export interface Fault {
   readonly error: () => Error;
   /** Only requests that change something: a full disk still reads. */
   readonly changesOnly?: boolean;
+  /** One more, so many requests after the first: it falls into the recovery. */
+  readonly then?: number;
+  /** Also the opening and deleting of a database, the beginning of a transaction, and each step of a cursor. */
+  readonly widely?: boolean;
+  /** The request is made, and the engine aborts its transaction with the error: so a browser tells of a full disk. */
+  readonly byAbort?: boolean;
 }
 
 export interface Faulted<T> {
   readonly result: T;
   /** False when the work was done before the fault's turn came. */
   readonly struck: boolean;
+  /** How many times it failed. */
+  readonly struckCount: number;
+}
+
+type Owner = readonly [prototype: Methods, names: readonly string[]];
+
+function owners({ changesOnly = false, widely = false }: Fault): readonly Owner[] {
+  const names = [...(changesOnly ? [] : everything), ...changes];
+  const stores = [IDBObjectStore, IDBIndex].map(({ prototype }): Owner => [prototype as unknown as Methods, names]);
+  if (!widely) return stores;
+  const more: Owner[] = [
+    [IDBCursor.prototype as unknown as Methods, ['continue', 'continuePrimaryKey', 'advance', 'update', 'delete']],
+    [IDBDatabase.prototype as unknown as Methods, ['transaction']],
+    [IDBFactory.prototype as unknown as Methods, ['open', 'deleteDatabase']],
+  ];
+  return [...stores, ...more];
+}
+
+/** The engine's own abort, with the name of the error; false where the request belongs to no transaction. */
+function abortBehind(owner: unknown, { name }: Error): boolean {
+  const { transaction, objectStore } = owner as Record<string, { transaction?: unknown } | undefined>;
+  const found = (objectStore?.transaction ?? transaction) as { _abort?: (name: string) => void } | undefined;
+  if (typeof found?._abort !== 'function') return false;
+  found._abort(name);
+  return true;
 }
 
 /** Runs `work` with the fault in place. */
 export async function withFault<T>(fault: Fault, work: () => Promise<T>): Promise<Faulted<T>> {
   let count = 0;
-  let struck = false;
+  let struckCount = 0;
+  const second = fault.then === undefined ? Number.NaN : fault.at + fault.then;
   const undo: (() => void)[] = [];
-  for (const owner of [IDBObjectStore.prototype, IDBIndex.prototype] as unknown as Methods[]) {
-    for (const name of [...(fault.changesOnly ? [] : everything), ...changes]) {
+  for (const [owner, names] of owners(fault)) {
+    for (const name of names) {
       const original = owner[name];
       if (original === undefined) continue;
       owner[name] = function failing(this: unknown, ...args: unknown[]) {
         count += 1;
-        if (count === fault.at || (fault.forEver && count > fault.at)) {
-          struck = true;
-          throw fault.error();
-        }
-        return original.apply(this, args);
+        const fails = count === fault.at || count === second || (fault.forEver && count > fault.at);
+        if (!fails) return original.apply(this, args);
+        struckCount += 1;
+        if (fault.byAbort !== true) throw fault.error();
+        const request = original.apply(this, args);
+        if (!abortBehind(this, fault.error())) struckCount -= 1;
+        return request;
       };
       undo.push(() => {
         owner[name] = original;
@@ -45,7 +79,7 @@ export async function withFault<T>(fault: Fault, work: () => Promise<T>): Promis
     }
   }
   try {
-    return { result: await work(), struck };
+    return { result: await work(), struck: struckCount > 0, struckCount };
   } finally {
     for (const restore of undo) restore();
   }

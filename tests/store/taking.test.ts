@@ -3,8 +3,8 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { writeBookText } from '#records/fileFormat.ts';
 import type { JournalRow } from '#store/database.ts';
 import type { Preview, Progress, TakeInMark } from '#store/handOver/handOver.ts';
+import { takeInSteps } from '#store/handOver/limits.ts';
 import { lookInto } from '#store/handOver/looking.ts';
-import { chunkRows } from '#store/handOver/running.ts';
 import { leaveTakeIn, takeIn } from '#store/handOver/taking.ts';
 import { derivedRows } from '#store/lookup.ts';
 import { closeBook, newBook, openBooks } from '#store/opening.ts';
@@ -14,6 +14,7 @@ import { newDevice, pickUp, testClock } from './device.ts';
 import { diskFull, lostConnection, withFault } from './faults.ts';
 import { generateBook } from './generateBook.ts';
 
+const { chunkRows } = takeInSteps;
 const book = generateBook({ samples: 420, seed: 7 });
 const fileOf = (rows: readonly JournalRow[]): Blob =>
   new Blob([writeBookText({ bookId: book.bookId, practice: false, writtenBy: '0.1.0' }, [...rows])]);

@@ -18,3 +18,12 @@ export const takeInLimits = {
 } as const;
 
 export type Limits = { readonly [Name in keyof typeof takeInLimits]: number };
+
+/** What goes into one transaction of a take-in. Own figures, no source. */
+export const takeInSteps = {
+  /** Up to this much goes in at once, derived rows and all. */
+  atOnce: { rows: 1000, records: 300, files: 12 },
+  /** Facts to a transaction: under a tenth of a second each on a phone, and a stop that is heard soon. */
+  chunkRows: 1000,
+  chunkBytes: 4_000_000,
+} as const;

@@ -8,6 +8,7 @@ import { reopen } from '../reopening.ts';
 import type { Session } from '../session.ts';
 import type { Contents } from './contents.ts';
 import type { Progress } from './handOver.ts';
+import { takeInSteps } from './limits.ts';
 import { makeLists } from './lists.ts';
 import type { StoredFile } from './source.ts';
 import { put, type Run } from './steps.ts';
@@ -17,11 +18,7 @@ export interface TakeInOptions {
   readonly signal?: AbortSignal;
 }
 
-/** Up to this much goes in at once, derived rows and all. */
-const atOnce = { rows: 1000, records: 300, files: 12 } as const;
-/** Facts to a transaction: under a tenth of a second each on a phone, and a stop that is heard soon. */
-export const chunkRows = 1000;
-const chunkBytes = 4_000_000;
+const { atOnce, chunkRows, chunkBytes } = takeInSteps;
 
 /** The bytes as they are now; null when the file is not any more what it was when it was looked into. */
 async function rowOf({ hash, type, read }: StoredFile): Promise<FileRow | null> {

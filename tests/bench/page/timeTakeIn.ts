@@ -6,13 +6,14 @@ import Dexie from 'dexie';
 import { strToU8, zipSync } from 'fflate';
 import { writeBookText } from '#records/fileFormat.ts';
 import { BookDatabase, databaseNames, type JournalRow } from '#store/database.ts';
+import { takeInSteps } from '#store/handOver/limits.ts';
 import { lookInto } from '#store/handOver/looking.ts';
-import { chunkRows } from '#store/handOver/running.ts';
 import { takeIn } from '#store/handOver/taking.ts';
 import { closeBook, openBooks } from '#store/opening.ts';
 import { theSession } from '#store/session.ts';
 import { generateBook } from '#tests/store/generateBook.ts';
 
+const { chunkRows } = takeInSteps;
 export interface TakeInTimes {
   readonly factsCount: number;
   readonly fileBytes: number;
