@@ -26,7 +26,8 @@ export interface Session {
   readonly which: Which;
   readonly db: BookDatabase;
   readonly bookId: string;
-  readonly writer: string;
+  /** Another one from the moment on that a copy of this device is seen to write as it does. */
+  writer: string;
   /** The highest own sequence that this tab has seen committed; 0 when the writer is new. */
   lastSequence: number;
   /** The two digits that sample numbers made here begin with. */

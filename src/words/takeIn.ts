@@ -81,7 +81,7 @@ export const en = {
     shared: (numbers: string) => `One number on two cassettes: ${numbers}`,
     missing: (gaps: readonly GapAbout[]) => {
       const count = gaps.reduce((sum, { fromCount, toCount }) => sum + toCount - fromCount + 1, 0);
-      return `${entries(count)} in between ${count === 1 ? 'lies' : 'lie'} in another file. Until then nothing up to those days is called low`;
+      return `${entries(count)} of another device ${count === 1 ? 'lies' : 'lie'} in another file. Until then nothing up to those days is called low`;
     },
     newer: (count: number) =>
       `${entries(count)} of a newer version of Fullshift: kept as they are; what they touch may stay doubtful until this device has that version`,

@@ -93,7 +93,9 @@ describe('a file of several chunks', () => {
     await leaveTakeIn();
     expect(await mark()).toBeUndefined();
     expect(await takeIn(await look(other))).toMatchObject({ kind: 'takenIn' });
-    expect((await theSession().db.meta.get('missing'))?.value).toEqual([]);
+    // The file that was left had one entry more: it is known of, and not here.
+    const missed = { fromCount: book.rows.length, toCount: book.rows.length };
+    expect((await theSession().db.meta.get('missing'))?.value).toMatchObject([missed]);
   });
 
   test('stopped before anything was put, nothing is there', async () => {

@@ -5,6 +5,7 @@ import type { SameNumber } from '#records/sampleNumber.ts';
 import type { JournalRow, Which } from '../database.ts';
 import type { Session } from '../session.ts';
 import type { Numbered } from './comparing.ts';
+import type { HeldElsewhere, TakeIns } from './elsewhere.ts';
 import type { Preview } from './handOver.ts';
 import type { StoredFile } from './source.ts';
 
@@ -26,6 +27,10 @@ export interface Contents {
   readonly shared: readonly SameNumber[];
   /** What will be missing when all of it is taken in. */
   readonly missing: readonly MissingEntries[];
+  /** Up to where others are known to hold each writer, this file's header included. */
+  readonly elsewhere: readonly HeldElsewhere[];
+  /** `takeIns` of the book when the file was looked into. */
+  readonly takeIns: TakeIns;
   /** The session it was compared with; null for a restore. */
   readonly against: Session | null;
 }

@@ -8,6 +8,7 @@ import { afterGap, gapsBetween, Stretches } from '#records/stretches.ts';
 import { pacer } from '../breath.ts';
 import type { BookDatabase, JournalRow } from '../database.ts';
 import { isReadable } from '../folding.ts';
+import { beyondHeld, elsewhereIn } from './elsewhere.ts';
 
 interface Run {
   readonly writer: string;
@@ -93,5 +94,8 @@ export async function missingIn(
 }
 
 /** What is missing in the journal as it stands. */
-export const missingHere = async (db: BookDatabase): Promise<readonly MissingEntries[]> =>
-  missingIn(db, gapsBetween((await stretchesHeld(db)).list(), []), () => undefined);
+export async function missingHere(db: BookDatabase): Promise<readonly MissingEntries[]> {
+  const held = (await stretchesHeld(db)).list();
+  const between = await missingIn(db, gapsBetween(held, []), () => undefined);
+  return [...between, ...beyondHeld(await elsewhereIn(db), held)];
+}

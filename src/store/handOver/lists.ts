@@ -82,7 +82,8 @@ export async function makeLists(
   const { db, which } = session;
   const onSlice = (done: number, total: number): void => onProgress({ step: 'lists', done, total });
   if (!derivedWhole) await rebuildNow(session);
-  else await (restored ? fromMemory : fromJournal)(session, found, onSlice);
+  // Stopped before its end, memory holds more than the journal does.
+  else await (restored && finished ? fromMemory : fromJournal)(session, found, onSlice);
   await db.transaction('rw', db.meta, async () => {
     await db.meta.put({ key: 'derived', value: derivedEdition });
     if (!finished) return;

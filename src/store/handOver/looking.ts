@@ -6,6 +6,7 @@ import { breathe } from '../breath.ts';
 import { storageFailure } from '../failures.ts';
 import { reopen } from '../reopening.ts';
 import { openSession, type Session } from '../session.ts';
+import { takeInsIn } from './elsewhere.ts';
 import { checkFiles } from './fileCheck.ts';
 import type { Looked, LookOptions } from './handOver.ts';
 import { takeInLimits } from './limits.ts';
@@ -54,6 +55,8 @@ async function readBook(file: Blob, options: LookOptions, session: Session | nul
 
 async function looked(chosen: Blob, options: LookOptions): Promise<Looked> {
   const session = openSession();
+  // Before anything is compared: what comes in meanwhile makes the preview untrue.
+  const takeIns = session === null ? { count: 0, of: '' } : await takeInsIn(session.db);
   const file = await unsealed(chosen, options);
   if (file === 'sealed') return { kind: 'sealed' };
   stopIfAsked(options.signal);
@@ -70,7 +73,7 @@ async function looked(chosen: Blob, options: LookOptions): Promise<Looked> {
   });
   await breathe();
   stopIfAsked(options.signal);
-  return previewOf(chosen, read, files, session);
+  return previewOf(chosen, read, files, session, takeIns);
 }
 
 /** A connection that was lost meanwhile is opened again, and the file is looked into once more. */

@@ -5,6 +5,7 @@ import type { BookDatabase } from '../database.ts';
 import type { Session } from '../session.ts';
 import { contents } from './contents.ts';
 import { disputesWith } from './disputes.ts';
+import { beyondHeld, elsewhereIn, type TakeIns, withTold } from './elsewhere.ts';
 import type { CheckedFiles } from './fileCheck.ts';
 import type { Preview } from './handOver.ts';
 import { missingIn, stretchesHeld } from './held.ts';
@@ -24,13 +25,18 @@ export async function previewOf(
   { header, comparison, fault }: ReadThrough,
   files: CheckedFiles,
   session: Session | null,
+  takeIns: TakeIns,
 ): Promise<Preview> {
   const db = session?.db ?? null;
   const { bookId, practice, from = null } = header;
   const here = new Set(db === null ? [] : await db.files.toCollection().primaryKeys());
   const inFile = new Set(files.sound.map(({ hash }) => hash));
   const lacked = [...comparison.namedFiles].filter((hash) => !here.has(hash) && !inFile.has(hash));
-  const gaps = gapsBetween(comparison.stretches.list(), db === null ? [] : (await stretchesHeld(db)).list());
+  const held = db === null ? [] : (await stretchesHeld(db)).list();
+  const gaps = gapsBetween(comparison.stretches.list(), held);
+  const known = db === null ? [] : await elsewhereIn(db);
+  const elsewhere = withTold(known, header, comparison.between?.to.at ?? null);
+  const beyond = beyondHeld(elsewhere, [...held, ...comparison.stretches.list()]);
   const shared = await numbersShared(session, comparison.numbered);
   const sides = db === null ? { bothChanged: [], voidAgainstResult: [] } : await disputesWith(db, comparison);
   const preview: Preview = {
@@ -49,7 +55,7 @@ export async function previewOf(
     forks: comparison.forks,
     ...sides,
     sharedNumbers: shared.map(({ sampleNumber }) => sampleNumber),
-    gaps,
+    gaps: [...gaps, ...beyond.map(({ untilOn: _, ...gap }) => gap)],
     brokenCount: comparison.brokenCount,
     unreadableCount: comparison.unreadableCount,
     newerCount: comparison.newerCount,
@@ -72,7 +78,9 @@ export async function previewOf(
     paperHashes: [...inFile],
     lackedFiles: lacked,
     shared,
-    missing: await missingIn(db, gaps, (id) => texts.get(id)),
+    missing: [...(await missingIn(db, gaps, (id) => texts.get(id))), ...beyond],
+    elsewhere,
+    takeIns,
     against: session,
   });
   return preview;

@@ -4,7 +4,7 @@ import { derivedEdition } from '../edition.ts';
 import { storageFailure } from '../failures.ts';
 import { hashOf } from '../files.ts';
 import { derivedRow } from '../folding.ts';
-import { reopen } from '../reopening.ts';
+import { readTwice, reopen } from '../reopening.ts';
 import type { Session } from '../session.ts';
 import type { Contents } from './contents.ts';
 import type { Progress } from './handOver.ts';
@@ -74,17 +74,24 @@ async function putRows(run: Run, { rows }: Contents, { signal, onProgress }: Tak
   return true;
 }
 
+const isHalfIn = async ({ db, session }: Run): Promise<boolean> =>
+  session !== null && (await readTwice(db, async () => db.meta.get('takeIn'))) !== undefined;
+
 /** `stopped`: by a person; what was taken stays, under the mark. Rejects with `NoStep` or what the database throws. */
 export async function runThrough(run: Run, options: TakeInOptions): Promise<'whole' | 'stopped'> {
   const { found } = run;
   const { rows, rowsByKey, files } = found;
   const restored = run.session === null;
   if (options.signal?.aborted) return 'stopped';
-  if (rows.length <= atOnce.rows && rowsByKey.size <= atOnce.records && files.length <= atOnce.files) {
+  const isSmall = rows.length <= atOnce.rows && rowsByKey.size <= atOnce.records && files.length <= atOnce.files;
+  // The rest of a large one is small too; but its lists are not whole, and its mark stays until they are.
+  if (isSmall && !(await isHalfIn(run))) {
     await allAtOnce(run, found);
     return 'whole';
   }
   const finished = (await putFiles(run, found, options)) && (await putRows(run, found, options));
+  // Everything was in already, or its papers could not be read any more.
+  if (finished && run.mark === null) await put(run, { rows: [], files: [], last: true, whole: null });
   const { session, derivedWhole } = run;
   const tell = options.onProgress ?? (() => undefined);
   if (session !== null && run.mark !== null) {

@@ -2,7 +2,6 @@
  * The transactions of a take-in. The first begins under the mark (and, on an empty device, with a writer of its own); each puts some
  * papers or some facts and moves the mark on; a small file is whole after one.
  */
-import { prefixOf } from '#records/sampleNumber.ts';
 import type { BookDatabase, FileRow, JournalRow } from '../database.ts';
 import { now } from '../device.ts';
 import { derivedEdition } from '../edition.ts';
@@ -11,14 +10,19 @@ import { setDerivedComplete } from '../marks.ts';
 import { reopen } from '../reopening.ts';
 import type { Session } from '../session.ts';
 import { giveUpDerived } from '../write.ts';
-import { prefixesOfOthers } from '../writer.ts';
+import type { Writer } from '../writer.ts';
 import type { Contents } from './contents.ts';
+import { isOutdated, noteElsewhere } from './elsewhere.ts';
 import type { TakeInMark } from './handOver.ts';
 import { heldAmong } from './held.ts';
+import { goOnAs, writerAfter } from './ownWriter.ts';
 import { groundOf } from './restoring.ts';
 
-/** Why a step was not made: the database was emptied or holds a book; another file is begun; the mark was taken away by a person. */
-export type NotTaken = 'evicted' | 'unknown' | 'begun' | 'left';
+/**
+ * Why a step was not made: the database was emptied or holds a book; another file is begun; the mark was taken away by a person; the book
+ * changed since the file was looked into.
+ */
+export type NotTaken = 'evicted' | 'unknown' | 'begun' | 'left' | 'stale';
 
 export class NoStep extends Error {
   readonly why: NotTaken;
@@ -47,20 +51,12 @@ export interface Run {
 const markIn = async (db: BookDatabase): Promise<TakeInMark | undefined> =>
   (await db.meta.get('takeIn'))?.value as TakeInMark | undefined;
 
-/** Where another writer of the book gives numbers under our two digits, we step on. */
-async function stepOnPrefix(session: Session, { numbered }: Contents): Promise<void> {
-  const { db, writer } = session;
-  const rows = numbered.map(({ row }) => row);
-  if (!prefixesOfOthers(rows, writer).has(session.prefix)) return;
-  const taken = prefixesOfOthers([...rows, ...(await db.journal.toArray())], writer);
-  session.prefix = prefixOf(writer, taken);
-  await db.meta.put({ key: 'prefix', value: session.prefix });
-}
-
 interface Begun {
   readonly session: Session;
   readonly mark: TakeInMark;
   readonly derivedWhole: boolean;
+  /** A writer drawn in this step, to go on with instead of the session's. */
+  readonly drawn: Writer | null;
 }
 
 const newMark = ({ fileName, found }: Run): TakeInMark => ({
@@ -78,15 +74,18 @@ async function begin(run: Run): Promise<Begun> {
     const rows = found.numbered.map(({ row }) => row);
     const session = await groundOf(db, found.which, bookId, rows);
     if (session === null) throw new NoStep('unknown');
-    return { session, mark: newMark(run), derivedWhole: true };
+    await noteElsewhere(db, found);
+    return { session, mark: newMark(run), derivedWhole: true, drawn: null };
   }
   if ((await db.meta.get('bookId'))?.value !== bookId) throw new NoStep('evicted');
   const before = await markIn(db);
   if (before !== undefined && before.of !== found.of) throw new NoStep('begun');
+  if (before === undefined && (await isOutdated(db, found))) throw new NoStep('stale');
+  await noteElsewhere(db, found);
   const derivedWhole = (await db.meta.get('derived'))?.value === derivedEdition;
-  await stepOnPrefix(run.session, found);
+  const drawn = await writerAfter(run.session, found);
   const mark = before === undefined ? newMark(run) : { ...before, doneCount: before.totalCount - found.rows.length };
-  return { session: run.session, mark: { ...mark, doneCount: Math.max(0, mark.doneCount) }, derivedWhole };
+  return { session: run.session, mark: { ...mark, doneCount: Math.max(0, mark.doneCount) }, derivedWhole, drawn };
 }
 
 /** In every later one: the book is still there, and nobody took the mark away. */
@@ -94,7 +93,7 @@ async function goOn(run: Run, session: Session, mark: TakeInMark): Promise<Begun
   const { db, found, bookId, derivedWhole } = run;
   if ((await db.meta.get('bookId'))?.value !== bookId) throw new NoStep('evicted');
   if ((await markIn(db))?.of !== found.of) throw new NoStep('left');
-  return { session, mark, derivedWhole };
+  return { session, mark, derivedWhole, drawn: null };
 }
 
 async function addRows(db: BookDatabase, rows: readonly JournalRow[]): Promise<number> {
@@ -103,6 +102,14 @@ async function addRows(db: BookDatabase, rows: readonly JournalRow[]): Promise<n
     rows.map(({ id }) => id),
   );
   const fresh = held.size === 0 ? rows : rows.filter(({ id }) => !held.has(id));
+  // Held since the file was looked into: the same bytes, or it is looked into again and the fork is told.
+  const twins = await db.journal.bulkGet([...held]);
+  const byId = new Map(twins.flatMap((row) => (row === undefined ? [] : [[row.id, row] as const])));
+  const isOther = ({ id, text, link }: JournalRow): boolean => {
+    const twin = byId.get(id);
+    return twin !== undefined && (twin.text !== text || twin.link !== link);
+  };
+  if (rows.some(isOther)) throw new NoStep('stale');
   await db.journal.bulkAdd([...fresh]);
   return fresh.length;
 }
@@ -157,6 +164,7 @@ export async function put(run: Run, what: Put): Promise<void> {
   const first = run.mark === null;
   run.session = made.session;
   run.mark = made.mark;
+  if (made.drawn !== null) goOnAs(made.session, made.drawn);
   if (first) run.derivedWhole = made.derivedWhole;
   run.newCount += made.addedCount;
   run.filesCount += what.files.length;

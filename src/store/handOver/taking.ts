@@ -5,15 +5,17 @@
  */
 import type { SameNumber } from '#records/sampleNumber.ts';
 import type { BookDatabase } from '../database.ts';
+import { derivedIsCurrent } from '../edition.ts';
 import { storageFailure } from '../failures.ts';
 import { setDerivedComplete } from '../marks.ts';
 import { hold, opened } from '../openDatabase.ts';
 import { closeBook, settleOpening } from '../opening.ts';
-import { rebuildSettled, rebuildSoon } from '../rebuild.ts';
+import { rebuildNow, rebuildSettled, rebuildSoon } from '../rebuild.ts';
 import { openSession, type Session, theSession } from '../session.ts';
 import { withTakeInLock } from '../takeInLock.ts';
 import type { FailedWhy } from '../write.ts';
 import { type Contents, contents } from './contents.ts';
+import { elsewhereIn, isOutdated, noteElsewhere } from './elsewhere.ts';
 import type { Preview } from './handOver.ts';
 import { missingHere } from './held.ts';
 import { noteLackedFiles } from './lackedFiles.ts';
@@ -35,8 +37,8 @@ export type TakenIn =
   /** Stopped by a person: what was taken stays, under the mark; the same file goes on where it stood. */
   | { readonly kind: 'cancelled'; readonly doneCount: number; readonly totalCount: number }
   /**
-   * `stale`: the book was closed or switched since the preview: look into the file again. `begun`: another file is half taken in, or
-   * another window is taking this one in: choose that file again, or leave it at that.
+   * `stale`: the book was closed or switched, or another file came in, since the preview: look into the file again. `begun`: another
+   * file is half taken in, or another window is taking this one in: choose that file again, or leave it at that.
    */
   | { readonly kind: 'refused'; readonly why: 'stale' | 'forks' | 'begun' }
   | { readonly kind: 'failed'; readonly why: FailedWhy };
@@ -97,7 +99,7 @@ async function failed(run: Run, error: unknown): Promise<TakenIn> {
   } catch (second) {
     if (storageFailure(second) === null) throw second;
   }
-  if (why === 'begun') return { kind: 'refused', why };
+  if (why === 'begun' || why === 'stale') return { kind: 'refused', why };
   if (why !== 'left') return { kind: 'failed', why };
   const { doneCount = 0, totalCount = 0 } = run.mark ?? {};
   return { kind: 'cancelled', doneCount, totalCount };
@@ -143,17 +145,28 @@ export async function takeIn(preview: Preview, options: TakeInOptions = {}): Pro
   return done ?? { kind: 'refused', why: 'begun' };
 }
 
+/** What the header tells of entries that are not here. Nothing, when another file came in meanwhile: that one's look was later. */
+async function noteTold({ db }: Session, found: Contents): Promise<void> {
+  await db.transaction('rw', db.meta, async () => {
+    const known = JSON.stringify(await elsewhereIn(db));
+    if (known === JSON.stringify(found.elsewhere) || (await isOutdated(db, found))) return;
+    await noteElsewhere(db, found);
+    await db.meta.put({ key: 'missing', value: found.missing });
+  });
+}
+
 /**
  * A file that was looked into and brings nothing still says what its device holds: there is nothing to take in, so it counts as taken.
  * Without that a device whose last file brought nothing new would be sent the same entries for ever. The book is not touched.
  */
 export async function noteNothingNew(preview: Preview): Promise<void> {
   const found = contents.get(preview);
-  const brings = preview.newCount + preview.filesCount + preview.forks.length + preview.brokenCount > 0;
+  const brings = preview.newCount + preview.newFilesCount + preview.forks.length + preview.brokenCount > 0;
   if (found === undefined || found.against === null || found.against !== openSession() || brings) return;
   if (preview.salvaged || preview.part === 'paper') return;
   try {
     await notePartner(found.header);
+    await noteTold(found.against, found);
   } catch (error) {
     // Looking goes on on a full disk; the next file tells it again.
     if (storageFailure(error) === null) throw error;
@@ -162,7 +175,9 @@ export async function noteNothingNew(preview: Preview): Promise<void> {
 
 /** A person leaves a half-taken file at what was taken: the mark goes, and what is missing is noted. */
 export async function leaveTakeIn(session: Session = theSession()): Promise<void> {
-  const { db } = session;
+  const { db, which } = session;
+  // Lists first: until they tell what came, the mark keeps everything from being called low.
+  if (!(await derivedIsCurrent(db))) await withTakeInLock(which, () => rebuildNow(session));
   const missing = await missingHere(db);
   await db.transaction('rw', db.meta, async () => {
     await db.meta.put({ key: 'missing', value: missing });
