@@ -12,7 +12,9 @@ export const en = {
   intro:
     'A file of this book, made on another device. What is new in it is added; nothing here is overwritten, and the same file twice changes nothing.',
   file: 'File from the other device',
-  fileHint: 'Its name ends in .zip, .age or .txt, that of a custody sheet in .pdf; up to 200 MB',
+  /** `mostMb`: the largest file that is taken in, in millions of bytes. */
+  fileHint: (mostMb: number) =>
+    `Its name ends in .zip, .age or .txt, that of a custody sheet in .pdf; up to ${mostMb} MB`,
   fileMissing: 'Choose the file first',
   received: (name: string) => `Received: ${name}`,
   fromFolder: (name: string) => `From the folder: ${name}`,

@@ -3,6 +3,7 @@ import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx'
 import { FileField } from '#parts/FileField.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { PassphraseField } from '#parts/PassphraseField.tsx';
+import { takeInLimits } from '#store/handOver/limits.ts';
 import { en as words } from '#words/takeIn.ts';
 
 export interface ChooseFileProps {
@@ -31,7 +32,7 @@ export function ChooseFile(props: ChooseFileProps) {
         <FileField
           name="file"
           label={from === null ? words.file : words.otherFile}
-          hint={words.fileHint}
+          hint={words.fileHint(takeInLimits.fileBytes / 1_000_000)}
           onChange={onFile}
           error={errorOf(errors, 'file')}
         />
