@@ -33,7 +33,7 @@ export async function withDatabase<T>(which: Which, use: (db: BookDatabase) => P
   if (session?.which === which) return use(session.db);
   if (!(await Dexie.exists(databaseNames[which]))) return null;
   const db = databaseOf(which);
-  await db.open();
+  await db.openWhole();
   try {
     return await use(db);
   } finally {

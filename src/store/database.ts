@@ -70,6 +70,21 @@ export class BookDatabase extends Dexie {
     });
   }
 
+  /**
+   * Opens, and answers only with its tables: where the connection is lost between the opening and its first transaction, Dexie takes it for
+   * an old browser's whim and goes on without them, and the next question would look like a bug of ours. Once more then; a second time
+   * it is a lost connection.
+   */
+  async openWhole(): Promise<this> {
+    for (const isLast of [false, true]) {
+      await this.open();
+      if ((this.meta as { core?: unknown }).core !== undefined) return this;
+      this.close();
+      if (isLast) break;
+    }
+    throw new Dexie.InvalidStateError('opened without its tables');
+  }
+
   /** A newer version of the app has been here. Dexie opens such data without complaint, so the engine's own number is asked. */
   isNewer(): boolean {
     return this.isOpen() && Math.floor(this.backendDB().version / 10) > databaseVersion;

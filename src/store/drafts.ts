@@ -4,6 +4,7 @@
  */
 import type { BookDatabase } from './database.ts';
 import { newId, now } from './device.ts';
+import { readTwice } from './reopening.ts';
 import { openSession } from './session.ts';
 
 const waitMs = 300;
@@ -42,7 +43,7 @@ export async function flushDraft(name: string): Promise<boolean> {
   if (waiting.timer !== null) clearTimeout(waiting.timer);
   if (session === null) return false;
   try {
-    await keep(session.db, key, waiting.value);
+    await readTwice(session.db, async (db) => keep(db, key, waiting.value));
   } catch {
     return false;
   }

@@ -1,5 +1,7 @@
 /** Who holds this device: picked from the book, shown in the header, asked again after twelve hours. A matter of the device, not a fact. */
 import { now, nowMs } from './device.ts';
+import type { StorageFailure } from './failures.ts';
+import { keepBeside } from './keepBeside.ts';
 import { openSession, theSession } from './session.ts';
 
 export interface Holder {
@@ -15,9 +17,10 @@ export async function holder(): Promise<Holder | null> {
   return (row?.value as Holder | undefined) ?? null;
 }
 
-/** Someone said who holds the device now. */
-export async function setHolder(personId: string): Promise<void> {
-  await theSession().db.meta.put({ key: 'holder', value: { personId, askedAt: now() } satisfies Holder });
+/** Someone said who holds the device now. null: kept. */
+export function setHolder(personId: string): Promise<StorageFailure | null> {
+  const value: Holder = { personId, askedAt: now() };
+  return keepBeside(theSession().db, ({ meta }) => meta.put({ key: 'holder', value }));
 }
 
 /** Nobody was picked, twelve hours went by, or the clock went back behind the question: ask. */

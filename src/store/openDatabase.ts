@@ -15,7 +15,7 @@ export async function opened(which: Which): Promise<BookDatabase | 'blocked' | '
   });
   let late = false;
   const timeout = new Promise<'blocked'>((settle) => setTimeout(() => settle('blocked'), settleMs));
-  const opening = db.open().then(() => {
+  const opening = db.openWhole().then(() => {
     if (late) db.close();
     return db;
   });

@@ -120,10 +120,10 @@ async function wipeAll(which: Which, whole: Whole): Promise<Wiped> {
 export async function wipe(backup: VerifiedBackup): Promise<Wiped> {
   const whole = verified.get(backup);
   if (whole === undefined) return { kind: 'changed' };
-  const { which, bookId, inTheWay } = await booksHere();
-  if (!isClear(inTheWay)) return { kind: 'inTheWay', inTheWay };
-  if (which !== backup.which || bookId !== backup.bookId) return { kind: 'changed' };
   try {
+    const { which, bookId, inTheWay } = await booksHere();
+    if (!isClear(inTheWay)) return { kind: 'inTheWay', inTheWay };
+    if (which !== backup.which || bookId !== backup.bookId) return { kind: 'changed' };
     const done = await wipeAll(which, whole);
     if (done.kind !== 'wiped') return done;
     await forgetReceivedFiles();

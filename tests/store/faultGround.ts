@@ -9,13 +9,15 @@ import type { FileRow } from '#store/database.ts';
 import { newId } from '#store/device.ts';
 import { hashOf } from '#store/files.ts';
 import { lookInto } from '#store/handOver/looking.ts';
+import { setDeviceName } from '#store/handOver/partners.ts';
 import { takeIn } from '#store/handOver/taking.ts';
 import { newFact } from '#store/newFact.ts';
-import { newBook } from '#store/opening.ts';
+import { newBook, openBooks } from '#store/opening.ts';
 import { theSession } from '#store/session.ts';
 import { nextFreeNumber, write } from '#store/write.ts';
 import { chainOf, type EntryWish } from './chains.ts';
-import type { TestClock } from './device.ts';
+import { newDevice, pickUp, type TestClock } from './device.ts';
+import { makeBackup } from './handOvers.ts';
 import { entry, flowCheckOf, library, openingFacts, sampleOf, zone } from './scenario.ts';
 
 export const workOn = '2026-11-25';
@@ -52,6 +54,21 @@ export async function mustTakeIn(file: Blob): Promise<void> {
   if (looked.kind !== 'preview') throw new Error(JSON.stringify(looked));
   const taken = await takeIn(looked);
   if (taken.kind !== 'takenIn') throw new Error(JSON.stringify(taken));
+}
+
+/** The same book on another phone, which writes something and hands over everything. */
+export async function fromOtherPhone(whole: Blob, sampleId: string, facts: number, pictures: number): Promise<Blob> {
+  await pickUp(newDevice());
+  await openBooks();
+  await mustTakeIn(whole);
+  await setDeviceName(`Phone ${facts}`);
+  const { remark } = sampleOf({} as never, sampleId);
+  for (let at = 0; at < facts; at += 1) await mustWrite([remark(`seen ${at}`)(entry())]);
+  for (let at = 0; at < pictures; at += 1) {
+    const picture = pictureOf(facts * 10 + at);
+    await mustWrite([photoOf(picture, `sample:${sampleId}`)], [picture]);
+  }
+  return (await makeBackup()).blob;
 }
 
 const recordOf = async <R>(key: string): Promise<R> => (await theSession().db.records.get(key))?.record as R;

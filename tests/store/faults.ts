@@ -53,30 +53,39 @@ function abortBehind(owner: unknown, { name }: Error): boolean {
   return true;
 }
 
+/** Counts requests and says which of them fail. */
+function turns({ at, then, forEver }: Fault): () => boolean {
+  let count = 0;
+  const second = then === undefined ? Number.NaN : at + then;
+  return () => {
+    count += 1;
+    return count === at || count === second || (forEver && count > at);
+  };
+}
+
 /** Runs `work` with the fault in place. */
 export async function withFault<T>(fault: Fault, work: () => Promise<T>): Promise<Faulted<T>> {
-  let count = 0;
+  const isItsTurn = turns(fault);
   let struckCount = 0;
-  const second = fault.then === undefined ? Number.NaN : fault.at + fault.then;
   const undo: (() => void)[] = [];
-  for (const [owner, names] of owners(fault)) {
-    for (const name of names) {
-      const original = owner[name];
-      if (original === undefined) continue;
-      owner[name] = function failing(this: unknown, ...args: unknown[]) {
-        count += 1;
-        const fails = count === fault.at || count === second || (fault.forEver && count > fault.at);
-        if (!fails) return original.apply(this, args);
+  const wrap = (owner: Methods, name: string, original: Method): void => {
+    owner[name] = function failing(this: unknown, ...args: unknown[]) {
+      // That one is the engine's own, while it makes a database.
+      if (args[1] === 'versionchange' || !isItsTurn()) return original.apply(this, args);
+      if (fault.byAbort !== true) {
         struckCount += 1;
-        if (fault.byAbort !== true) throw fault.error();
-        const request = original.apply(this, args);
-        if (!abortBehind(this, fault.error())) struckCount -= 1;
-        return request;
-      };
-      undo.push(() => {
-        owner[name] = original;
-      });
-    }
+        throw fault.error();
+      }
+      const request = original.apply(this, args);
+      if (abortBehind(this, fault.error())) struckCount += 1;
+      return request;
+    };
+    undo.push(() => {
+      owner[name] = original;
+    });
+  };
+  for (const [owner, names] of owners(fault)) {
+    for (const name of names) if (owner[name] !== undefined) wrap(owner, name, owner[name]);
   }
   try {
     return { result: await work(), struck: struckCount > 0, struckCount };

@@ -6,6 +6,7 @@ import { QuietAction } from '#parts/QuietAction.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import { setDeviceName } from '#store/handOver/partners.ts';
 import { en } from '#words/handOver.ts';
+import { failedSentence } from '#words/saving.ts';
 import styles from './keep.module.css';
 
 const words = en.deviceName;
@@ -20,7 +21,8 @@ export function DeviceName({ name }: { readonly name: string | null }) {
     const why = wanted === '' ? words.missing : wanted.length > mostLetters ? words.long : null;
     setErrors(why === null ? [] : [{ field: 'deviceName', text: why }]);
     if (why !== null) return;
-    await setDeviceName(wanted);
+    const notKept = await setDeviceName(wanted);
+    if (notKept !== null) return setErrors([{ field: null, text: failedSentence(notKept) }]);
     setSaved(true);
   };
   return (

@@ -15,7 +15,7 @@ import { setHolder } from '#store/holder.ts';
 import { useBookMeta, useDraft, useRegisters } from '#store/hooks.ts';
 import { newFact } from '#store/newFact.ts';
 import { write } from '#store/write.ts';
-import { notWritten } from '#words/saving.ts';
+import { failedSentence, notWritten } from '#words/saving.ts';
 import { en as words } from '#words/start.ts';
 
 interface WhoDraft {
@@ -67,9 +67,15 @@ export function Who() {
     setBusy(true);
     const personId = picked === addingNew ? await add() : picked;
     if (personId !== null) {
-      await setHolder(personId);
-      draft.clear();
-      go('/');
+      const notKept = await setHolder(personId);
+      if (notKept === null) {
+        draft.clear();
+        go('/');
+      } else {
+        // Added already: the next try picks, and adds nobody twice.
+        change({ picked: personId });
+        setErrors([{ field: null, text: failedSentence(notKept) }]);
+      }
     }
     setBusy(false);
   };

@@ -3,6 +3,8 @@
  * partner who holds them sends them along. A list, because looking for them means reading the whole journal.
  */
 import type { BookDatabase } from '../database.ts';
+import type { StorageFailure } from '../failures.ts';
+import { keepBeside } from '../keepBeside.ts';
 import { theSession } from '../session.ts';
 
 export async function lackedFiles(db: BookDatabase): Promise<readonly string[]> {
@@ -24,12 +26,17 @@ export async function setLackedFiles(db: BookDatabase, hashes: readonly string[]
   if (!same) await db.meta.put({ key: 'lacksFiles', value: [...hashes] });
 }
 
-/** Adds what facts taken in name, and neither the file nor this device holds. */
-export async function noteLackedFiles(hashes: readonly string[]): Promise<void> {
-  if (hashes.length === 0) return;
+/**
+ * Adds what facts taken in name, and neither the file nor this device holds. Where it cannot be noted the entries are here all the same:
+ * the next whole backup reads the journal over and finds what is lacking.
+ */
+export async function noteLackedFiles(hashes: readonly string[]): Promise<StorageFailure | null> {
+  if (hashes.length === 0) return null;
   const { db } = theSession();
-  await db.transaction('rw', db.meta, async () => {
-    const noted = ((await db.meta.get('lacksFiles'))?.value as readonly string[] | undefined) ?? [];
-    await db.meta.put({ key: 'lacksFiles', value: [...new Set([...noted, ...hashes])] });
-  });
+  return keepBeside(db, () =>
+    db.transaction('rw', db.meta, async () => {
+      const noted = ((await db.meta.get('lacksFiles'))?.value as readonly string[] | undefined) ?? [];
+      await db.meta.put({ key: 'lacksFiles', value: [...new Set([...noted, ...hashes])] });
+    }),
+  );
 }

@@ -191,10 +191,3 @@ export async function makeHandOver(asked: HandOverWish): Promise<HandOver> {
   signal?.throwIfAborted();
   return { blob: sealed, name: `${name}.age`, sealed: true, bookFactsCount, ...made };
 }
-
-/** The file left the device: shared, saved, downloaded or written into a folder. */
-export async function noteHandedOut({ part, partner, bookFactsCount }: HandOver): Promise<void> {
-  const { meta } = theSession().db;
-  if (part === 'everything') await meta.put({ key: 'lastBackup', value: { at: now(), factsCount: bookFactsCount } });
-  else await meta.put({ key: 'lastNews', value: { at: now(), partner } });
-}

@@ -6,7 +6,9 @@ import { sequenceOf, writerOf } from '#records/chain.ts';
 import { factId } from '#records/common.ts';
 import type { BookHeader } from '#records/fileFormat.ts';
 import type { BookDatabase } from '../database.ts';
+import type { StorageFailure } from '../failures.ts';
 import { type ChainHead, idsOf, knownWhole, noteWhole } from '../heads.ts';
+import { keepBeside } from '../keepBeside.ts';
 import { theSession } from '../session.ts';
 import type { Partner } from './handOver.ts';
 
@@ -58,12 +60,19 @@ const rowOf = ({ from, holds, lacksFiles }: BookHeader): PartnerRow | null =>
         lastFileAt: from.madeAt,
       };
 
-/** A file of another device was taken in whole. Files without a maker, older ones, and this device's own tell nothing and change nothing. */
-export async function notePartner(header: BookHeader): Promise<void> {
+/**
+ * A file of another device was taken in whole. Files without a maker, older ones, and this device's own tell nothing and change nothing.
+ * Where it cannot be noted the entries are here all the same: that device is sent too much until its next file.
+ */
+export async function notePartner(header: BookHeader): Promise<StorageFailure | null> {
   const { db, writer } = theSession();
   const row = rowOf(header);
-  if (row === null || row.writer === writer) return;
-  await db.transaction('rw', db.meta, async () => {
+  if (row === null || row.writer === writer) return null;
+  return keepBeside(db, () => notedIn(db, row));
+}
+
+const notedIn = (db: BookDatabase, row: PartnerRow) =>
+  db.transaction('rw', db.meta, async () => {
     const known = ((await db.meta.get('partners'))?.value as readonly PartnerRow[] | undefined) ?? [];
     const before = known.find((held) => held.writer === row.writer);
     if (before !== undefined && !isLater(row, before)) return;
@@ -71,15 +80,16 @@ export async function notePartner(header: BookHeader): Promise<void> {
     const latest = [row, ...others].sort((a, b) => (a.lastFileAt < b.lastFileAt ? 1 : -1)).slice(0, mostPartners);
     await db.meta.put({ key: 'partners', value: latest });
   });
-}
 
-/** A device that is no longer used: it is not offered any more, until a file of it is taken in again. */
-export async function forgetPartner(writer: string): Promise<void> {
+/** A device that is no longer used: it is not offered any more, until a file of it is taken in again. null: kept. */
+export function forgetPartner(writer: string): Promise<StorageFailure | null> {
   const { db } = theSession();
-  await db.transaction('rw', db.meta, async () => {
-    const known = ((await db.meta.get('partners'))?.value as readonly PartnerRow[] | undefined) ?? [];
-    await db.meta.put({ key: 'partners', value: known.filter((row) => row.writer !== writer) });
-  });
+  return keepBeside(db, () =>
+    db.transaction('rw', db.meta, async () => {
+      const known = ((await db.meta.get('partners'))?.value as readonly PartnerRow[] | undefined) ?? [];
+      await db.meta.put({ key: 'partners', value: known.filter((row) => row.writer !== writer) });
+    }),
+  );
 }
 
 /** Of what a partner says it held, what may be left out for it: a head that stands on other bytes here counts for nothing. */
@@ -168,7 +178,7 @@ export async function deviceNameIn(db: BookDatabase): Promise<string | null> {
   return ((await db.meta.get('deviceName'))?.value as string | null | undefined) ?? null;
 }
 
-/** An empty name takes it away. */
-export async function setDeviceName(typed: string): Promise<void> {
-  await theSession().db.meta.put({ key: 'deviceName', value: named(typed) });
+/** An empty name takes it away. null: kept. */
+export function setDeviceName(typed: string): Promise<StorageFailure | null> {
+  return keepBeside(theSession().db, ({ meta }) => meta.put({ key: 'deviceName', value: named(typed) }));
 }

@@ -2,8 +2,9 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import { type Delivery, deliver } from '../handOver/delivery.ts';
 import type { HandOver, HandOverWish, Progress } from '../handOver/handOver.ts';
-import { makeHandOver, noteHandedOut } from '../handOver/making.ts';
+import { makeHandOver } from '../handOver/making.ts';
 import { noteError } from '../lastErrors.ts';
+import { noteHandedOut } from '../sending.ts';
 
 export type Making =
   | { readonly kind: 'idle' }
