@@ -14,7 +14,7 @@ const lookForUpdate = (page: Page): Promise<void> =>
   page.evaluate(async () => void (await (await navigator.serviceWorker.ready).update()));
 
 test('offers the newer version, keeps what is typed, and changes once it is told to', async ({ page, context }) => {
-  const served = await serveTwoVersions(4621);
+  const served = await serveTwoVersions(4651);
   try {
     await page.goto(served.address);
     await waitUntilKept(page);
@@ -56,7 +56,7 @@ test('only tells of the newer version while a pump runs, and shows every page of
   page,
   context,
 }) => {
-  const served = await serveTwoVersions(4622);
+  const served = await serveTwoVersions(4652);
   try {
     await page.goto(served.address);
     await waitUntilKept(page);
