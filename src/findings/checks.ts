@@ -1,5 +1,6 @@
 /** Which flow checks belong to a sample: found from pump and time, not typed (so a check may be made before it is known who wears the pump). */
 import type { Book, FlowCheckRecord, SampleRecord } from '#records/book.ts';
+import { writerOf } from '#records/chain.ts';
 
 export interface ChecksOfSample {
   /** The latest check marked before (or between) at or ahead of put-on. */
@@ -11,13 +12,25 @@ export interface ChecksOfSample {
   readonly emptyAfter: FlowCheckRecord | null;
   /** Checks with another cassette worn between them and this one: they speak for both, and for neither alone. */
   readonly shared: readonly FlowCheckRecord[];
+  /** Checks after the same run that another device wrote down: two hands looked at one pump. */
+  readonly afterByOthers: readonly FlowCheckRecord[];
 }
 
-const none: ChecksOfSample = { before: null, after: null, emptyBefore: null, emptyAfter: null, shared: [] };
+const none: ChecksOfSample = {
+  before: null,
+  after: null,
+  emptyBefore: null,
+  emptyAfter: null,
+  shared: [],
+  afterByOthers: [],
+};
 
 /** Is the first check later? Of two at one instant the id decides, so that the order of entry does not. */
 const isLater = (a: FlowCheckRecord, b: FlowCheckRecord): boolean =>
   a.happened.at > b.happened.at || (a.happened.at === b.happened.at && a.id > b.id);
+
+/** Whoever checks twice on one device puts the own reading right; of two devices neither knew of the other. */
+const handOf = ({ checkedFactId = '' }: FlowCheckRecord): string => writerOf(checkedFactId);
 
 const inLine = (check: FlowCheckRecord): boolean => check.inLine !== 'nothing';
 
@@ -33,7 +46,7 @@ const anyWithin = (instants: readonly string[], fromAt: string, toAt: string): b
   instants.some((at) => fromAt <= at && at < toAt);
 
 type Before = Pick<ChecksOfSample, 'before' | 'emptyBefore'>;
-type After = Pick<ChecksOfSample, 'after' | 'emptyAfter'>;
+type After = Pick<ChecksOfSample, 'after' | 'emptyAfter' | 'afterByOthers'>;
 
 /** The latest, or the earliest, of those wanted. */
 function extreme(
@@ -65,7 +78,11 @@ function afterOf(checks: readonly FlowCheckRecord[], stoppedAt: string): After {
     ({ purpose, happened }) => purpose !== 'before' && (nextBefore === null || happened.at <= nextBefore),
   );
   const after = extreme(own, 'earliest', inLine);
-  return { after, emptyAfter: after ? null : extreme(own, 'earliest', (c) => !inLine(c)) };
+  return {
+    after,
+    emptyAfter: after ? null : extreme(own, 'earliest', (c) => !inLine(c)),
+    afterByOthers: after ? own.filter((check) => inLine(check) && handOf(check) !== handOf(after)) : [],
+  };
 }
 
 /** A check between two cassettes is the one's after and the other's before. Nothing in line is not a flow check. */
@@ -76,10 +93,10 @@ export function checksOfSample(sample: SampleRecord, book: Book): ChecksOfSample
   const putOnAt = sample.putOn?.at ?? null;
   const stoppedAt = sample.stopped?.at ?? null;
   const { before, emptyBefore } = beforeOf(checks, putOnAt);
-  const { after, emptyAfter } = stoppedAt === null ? none : afterOf(checks, stoppedAt);
+  const { after, emptyAfter, afterByOthers } = stoppedAt === null ? none : afterOf(checks, stoppedAt);
   const others = wornOnPump(sample, book);
   const shared: FlowCheckRecord[] = [];
   if (before && putOnAt !== null && anyWithin(others, before.happened.at, putOnAt)) shared.push(before);
   if (after && stoppedAt !== null && anyWithin(others, stoppedAt, after.happened.at)) shared.push(after);
-  return { before, after, emptyBefore, emptyAfter, shared };
+  return { before, after, emptyBefore, emptyAfter, shared, afterByOthers };
 }

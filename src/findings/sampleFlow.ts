@@ -129,6 +129,24 @@ function addOtherDay(
   if (check && checkedOn !== undefined && checkedOn !== workOn) reasons.push(reason(key, check.factIds, { checkedOn }));
 }
 
+/** Two devices checked one pump after one run and read flows further apart than an average bears: until someone decides, a doubt. */
+function differing(
+  others: readonly FlowCheckRecord[],
+  after: FlowCheckFinding | null,
+  { flowDecision }: SampleRecord,
+  book: Book,
+  range: FlowRange | null,
+): Reason[] {
+  const upToPct = flowTolerance().averageUpTo.value;
+  const Qb = after?.flow ?? null;
+  if (!Qb || (flowDecision?.why ?? '').trim() !== '') return [];
+  return others.flatMap((other) => {
+    const Qa = findFlowCheck(other, book, range).flow;
+    const changePct = Qa ? value(flowChange.of({ Qb, Qa })) : 0;
+    return sideOf(changePct, upToPct) > 0 ? [reason('flowChecksDiffer', other.factIds, { changePct, upToPct })] : [];
+  });
+}
+
 export function sampleFlowOf(
   sample: SampleRecord,
   book: Book,
@@ -145,6 +163,7 @@ export function sampleFlowOf(
   addOtherDay(checks.before, 'flowBeforeOfOtherDay', sample, reasons);
   addOtherDay(checks.after, 'flowAfterOfOtherDay', sample, reasons);
   for (const check of checks.shared) reasons.push(reason('flowCheckShared', check.factIds));
+  reasons.push(...differing(checks.afterByOthers, after, sample, book, range));
   reasons.push(...missingReasons(sample, Qb, Qa));
 
   const change = Qb && Qa ? flowChange.of({ Qb, Qa }) : null;

@@ -64,6 +64,14 @@ function mediaReasons(sample: SampleRecord, book: Book): Reason[] {
   return found;
 }
 
+/** Two devices packed it, each into a box of its own: which sheet, which blanks and which method go with it, nobody knows. */
+function boxReasons(sample: SampleRecord, book: Book): Reason[] {
+  const boxes = [...book.boxes.values()].filter(({ packed }) => packed.sampleIds.includes(sample.id));
+  if (boxes.length < 2) return [];
+  const because = boxes.map(({ packedFactId }) => packedFactId);
+  return [reason('inTwoBoxes', because, { boxesCount: boxes.length })];
+}
+
 /** One pump is on one worker at a time; two records that say otherwise came from two hands or from typed times. */
 function pumpReasons(sample: SampleRecord, book: Book): Reason[] {
   const { putOn, stopped, pumpId } = sample;
@@ -107,6 +115,7 @@ export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
     return [
       ...voidReasons(sample),
       ...mediaReasons(sample, book),
+      ...boxReasons(sample, book),
       ...recordDoubts(sample),
       ...aroundReasons(sample, book),
       ...bookDoubts(sample.workOn, book),
@@ -121,6 +130,7 @@ export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
     ...eventReasons(sample),
     ...pumpReasons(sample, book),
     ...mediaReasons(sample, book),
+    ...boxReasons(sample, book),
     ...recordDoubts(sample),
     ...aroundReasons(sample, book),
     ...bookDoubts(sample.workOn, book),

@@ -71,6 +71,8 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
     'Another cassette was worn between this one and its flow check; the flow was not read in between.',
   flowChangedSome: (p) =>
     `The flow changed by ${pct(p.changePct)}, more than ${pct(p.upToPct)}: the average stands, and the lower flow judges where the two differ.`,
+  flowChecksDiffer: (p) =>
+    `Two devices checked the flow after this run and read ${pct(p.changePct)} apart, more than ${pct(p.upToPct)}.`,
   flowChangedMuch: (p) => `The flow changed by ${pct(p.changePct)}, more than ${pct(p.upToPct)}: no average is formed.`,
   flowDecided: (p) =>
     `Somebody decided to use ${p.use === 'average' ? 'the average flow' : 'the lower flow'}: ${p.why}`,
@@ -102,6 +104,7 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   lotDiffers: () => "The cassette in line at the flow check was not of the sample's lot.",
   voided: (p) => `Void: ${p.why === '' ? 'no reason written' : p.why}`,
   numberTwice: (p) => `Two cassettes carry the number ${p.sampleNumber}.`,
+  inTwoBoxes: (p) => `This cassette was packed into ${p.boxesCount} boxes. Which of them it went with is not known.`,
   pumpOnAnother: (p) => `The same pump is written down on another cassette, ${p.otherNumber}, at the same time.`,
   clockSetBack: () => 'The clock of the phone was set back while the pump ran.',
   clockOutOfOrder: () => 'The times are out of order.',
