@@ -44,7 +44,7 @@ async function allAtOnce(run: Run, { rows, rowsByKey, files }: Contents): Promis
 }
 
 /** Papers and pictures, read one at a time. False when a person stopped it. */
-async function putFiles(run: Run, { files, rows }: Contents, { signal }: TakeInOptions): Promise<boolean> {
+async function putFiles(run: Run, { files, rows }: Contents, { signal, onProgress }: TakeInOptions): Promise<boolean> {
   let waiting: FileRow[] = [];
   let bytesCount = 0;
   const flush = async (): Promise<void> => {
@@ -52,8 +52,9 @@ async function putFiles(run: Run, { files, rows }: Contents, { signal }: TakeInO
     waiting = [];
     bytesCount = 0;
   };
-  for (const file of files) {
+  for (const [index, file] of files.entries()) {
     if (signal?.aborted) return false;
+    onProgress?.({ step: 'taking', done: index, total: files.length });
     const row = await rowOf(file);
     if (row === null) continue;
     waiting.push(row);
