@@ -1,4 +1,4 @@
-/** Many round trips of a backup in a real browser. Arguments: how many, and from which seed. */
+/** Many round trips of a backup, with pictures, in a real browser. Arguments: how many, and from which seed. */
 import { randomInt } from 'node:crypto';
 import { startPreview } from '../journeys/preview.ts';
 import { dropProfile, newProfile, startBrowser } from '../journeys/realBrowser.ts';

@@ -1,9 +1,13 @@
-/** Written, backed up, wiped, restored, again and again: each time the book comes back as it was, byte for byte, with a new writer. */
+/**
+ * Written, backed up, wiped, restored, again and again, pictures too: each time the book comes back as it was, byte for byte, with a new
+ * writer.
+ */
 import Dexie from 'dexie';
 import { databaseNames } from '#store/database.ts';
 import { lookInto } from '#store/handOver/looking.ts';
 import { takeIn } from '#store/handOver/taking.ts';
 import { closeBook, openBooks } from '#store/opening.ts';
+import { keepPhoto, preparePhoto } from '#store/photos.ts';
 import { bookState, theSession } from '#store/session.ts';
 import { write } from '#store/write.ts';
 import { makeBackup } from '#tests/store/handOvers.ts';
@@ -13,6 +17,8 @@ import { seededRandom } from '#tests/store/seeded.ts';
 interface Held {
   readonly journal: string;
   readonly records: string;
+  /** Of each paper and picture its name and the hash of its bytes as they are, by the browser's own SHA-256. */
+  readonly files: string;
 }
 
 async function held(): Promise<Held> {
@@ -20,7 +26,28 @@ async function held(): Promise<Held> {
   const journal = await db.journal.orderBy('id').toArray();
   const records = await db.records.orderBy('key').toArray();
   const lines = journal.map(({ id, about, text, link }) => `${id} ${link} ${about.join(' ')} ${text}`);
-  return { journal: lines.join('\n'), records: JSON.stringify(records) };
+  const files: string[] = [];
+  for (const { hash, type, bytes } of await db.files.orderBy('hash').toArray()) {
+    const digest = await crypto.subtle.digest('SHA-256', bytes as Uint8Array<ArrayBuffer>);
+    files.push(`${hash} ${type} ${new Uint8Array(digest).join(' ')}`);
+  }
+  return { journal: lines.join('\n'), records: JSON.stringify(records), files: files.join('\n') };
+}
+
+/** A picture as a camera would hand it over: drawn, written by the browser, then made small and kept as the page does it. */
+async function takePicture(between: (low: number, high: number) => number, sampleId: string): Promise<void> {
+  const [widthPx, heightPx] = [between(60, 2600), between(60, 1400)];
+  const canvas = new OffscreenCanvas(widthPx, heightPx);
+  const drawing = canvas.getContext('2d');
+  for (let at = 0; at < 60; at += 1) {
+    if (drawing === null) throw new Error('this browser draws nothing');
+    drawing.fillStyle = `rgb(${between(0, 255)} ${between(0, 255)} ${between(0, 255)})`;
+    drawing.fillRect(between(0, widthPx), between(0, heightPx), between(1, 400), between(1, 400));
+  }
+  const photo = await preparePhoto(await canvas.convertToBlob({ type: 'image/jpeg', quality: 0.95 }));
+  if (photo.kind !== 'photo') throw new Error(`a drawn picture is ${photo.why}`);
+  const kept = await keepPhoto(`sample:${sampleId}`, 'label', photo, entry());
+  if (kept.kind !== 'written') throw new Error(JSON.stringify(kept));
 }
 
 /** What a crew writes between two backups: a cassette prepared, put on, looked at a few times, stopped, sealed. */
@@ -33,6 +60,7 @@ async function work(between: (low: number, high: number) => number): Promise<voi
   for (const act of acts) written.push(await write([act(entry())]));
   const refused = written.find(({ kind }) => kind !== 'written');
   if (refused !== undefined) throw new Error(JSON.stringify(refused));
+  for (let count = between(0, 3); count > 0; count -= 1) await takePicture(between, sample.sampleId);
 }
 
 async function wipe(which: 'forgotten' | 'evicted'): Promise<void> {
@@ -60,9 +88,10 @@ export async function roundTrips(count: number, seed: number): Promise<number> {
     const taken = await takeIn(read);
     if (taken.kind !== 'takenIn') throw new Error(`round ${done}: not taken in, ${taken.kind}`);
     const after = await held();
-    if (after.journal !== before.journal) throw new Error(`round ${done}: the journal came back changed`);
-    if (after.records !== before.records) throw new Error(`round ${done}: the records came back changed`);
+    for (const part of ['journal', 'records', 'files'] as const)
+      if (after[part] !== before[part]) throw new Error(`round ${done}: ${part} came back changed`);
     if (theSession().writer === writer) throw new Error(`round ${done}: the writer goes on under its old name`);
   }
+  if ((await theSession().db.files.count()) === 0) throw new Error('no picture was taken in any round');
   return count;
 }
