@@ -53,16 +53,16 @@ async function putFiles(run: Run, { files, rows }: Contents, { signal, onProgres
     bytesCount = 0;
   };
   for (const [index, file] of files.entries()) {
-    if (signal?.aborted) return false;
-    onProgress?.({ step: 'taking', done: index, total: files.length });
+    // What was read is kept: a stop after each one still comes to the end.
+    if (signal?.aborted) break;
     const row = await rowOf(file);
-    if (row === null) continue;
-    waiting.push(row);
-    bytesCount += row.bytes.length;
+    if (row !== null) waiting.push(row);
+    bytesCount += row?.bytes.length ?? 0;
     if (bytesCount >= chunkBytes) await flush();
+    onProgress?.({ step: 'taking', done: index + 1, total: files.length });
   }
   await flush();
-  return true;
+  return signal?.aborted !== true;
 }
 
 async function putRows(run: Run, { rows }: Contents, { signal, onProgress }: TakeInOptions): Promise<boolean> {
