@@ -129,7 +129,7 @@ describe.each([true, false])('with locks: %j', (present) => {
   test('left at what came in the other window: it stops there, and nothing is called whole', async () => {
     const [first, second] = await start();
     const shown = await first.look(fileOf(book.rows));
-    let left: Promise<void> | null = null;
+    let left: Promise<unknown> | null = null;
     const done = await first.taking.takeIn(shown, {
       onProgress: ({ step }) => {
         if (step === 'taking') left ??= second.taking.leaveTakeIn();

@@ -4,6 +4,7 @@ import { ConfirmBox } from '#parts/ConfirmBox.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { TakeInMark } from '#store/handOver/handOver.ts';
+import { failedSentence } from '#words/saving.ts';
 import { en } from '#words/takeIn.ts';
 
 const words = en.unfinished;
@@ -17,12 +18,14 @@ export interface UnfinishedProps {
 export function Unfinished({ mark, here = false }: UnfinishedProps) {
   const [asking, setAsking] = useState(false);
   const [busy, setBusy] = useState(false);
+  const [why, setWhy] = useState<string | null>(null);
   const leave = async () => {
     setBusy(true);
     const { leaveTakeIn } = await import('#store/handOver/taking.ts');
-    await leaveTakeIn();
+    const notLeft = await leaveTakeIn();
     setBusy(false);
-    setAsking(false);
+    setWhy(notLeft);
+    if (notLeft === null) setAsking(false);
   };
   return (
     <>
@@ -47,6 +50,7 @@ export function Unfinished({ mark, here = false }: UnfinishedProps) {
         onCancel={() => setAsking(false)}
       >
         <p>{words.leaveText}</p>
+        {why !== null && <Notice kind="alert">{failedSentence(why)}</Notice>}
       </ConfirmBox>
     </>
   );

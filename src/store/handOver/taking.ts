@@ -6,7 +6,8 @@
 import type { SameNumber } from '#records/sampleNumber.ts';
 import type { BookDatabase } from '../database.ts';
 import { derivedIsCurrent } from '../edition.ts';
-import { storageFailure } from '../failures.ts';
+import { type StorageFailure, storageFailure } from '../failures.ts';
+import { keepBeside } from '../keepBeside.ts';
 import { setDerivedComplete } from '../marks.ts';
 import { hold, opened } from '../openDatabase.ts';
 import { closeBook, settleOpening } from '../opening.ts';
@@ -173,8 +174,11 @@ export async function noteNothingNew(preview: Preview): Promise<void> {
   }
 }
 
-/** A person leaves a half-taken file at what was taken: the mark goes, and what is missing is noted. */
-export async function leaveTakeIn(session: Session = theSession()): Promise<void> {
+/** A person leaves a half-taken file at what was taken: the mark goes, and what is missing is noted. null: done; else the mark stands. */
+export const leaveTakeIn = (session: Session = theSession()): Promise<StorageFailure | null> =>
+  keepBeside(session.db, () => leave(session));
+
+async function leave(session: Session): Promise<void> {
   const { db, which } = session;
   // Lists first: until they tell what came, the mark keeps everything from being called low.
   if (!(await derivedIsCurrent(db))) await withTakeInLock(which, () => rebuildNow(session));
