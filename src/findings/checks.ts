@@ -12,7 +12,8 @@ export interface ChecksOfSample {
   readonly emptyAfter: FlowCheckRecord | null;
   /** Checks with another cassette worn between them and this one: they speak for both, and for neither alone. */
   readonly shared: readonly FlowCheckRecord[];
-  /** Checks after the same run that another device wrote down: two hands looked at one pump. */
+  /** Checks for the same run, before or after, that another device wrote down: two hands looked at one pump. */
+  readonly beforeByOthers: readonly FlowCheckRecord[];
   readonly afterByOthers: readonly FlowCheckRecord[];
 }
 
@@ -22,6 +23,7 @@ const none: ChecksOfSample = {
   emptyBefore: null,
   emptyAfter: null,
   shared: [],
+  beforeByOthers: [],
   afterByOthers: [],
 };
 
@@ -45,7 +47,7 @@ function wornOnPump(sample: SampleRecord, book: Book): string[] {
 const anyWithin = (instants: readonly string[], fromAt: string, toAt: string): boolean =>
   instants.some((at) => fromAt <= at && at < toAt);
 
-type Before = Pick<ChecksOfSample, 'before' | 'emptyBefore'>;
+type Before = Pick<ChecksOfSample, 'before' | 'emptyBefore' | 'beforeByOthers'>;
 type After = Pick<ChecksOfSample, 'after' | 'emptyAfter' | 'afterByOthers'>;
 
 /** The latest, or the earliest, of those wanted. */
@@ -62,13 +64,22 @@ function extreme(
   return found;
 }
 
-function beforeOf(checks: readonly FlowCheckRecord[], putOnAt: string | null): Before {
+/** `others`: when other cassettes went on with this pump. What was read ahead of them was read for them. */
+function beforeOf(checks: readonly FlowCheckRecord[], putOnAt: string | null, others: readonly string[]): Before {
   const ahead = checks.filter(
     ({ purpose, happened }) => purpose !== 'after' && (putOnAt === null || happened.at <= putOnAt),
   );
   const before = extreme(ahead, 'latest', inLine);
   const since = before?.happened.at ?? '';
-  return { before, emptyBefore: extreme(ahead, 'latest', (c) => !inLine(c) && c.happened.at > since) };
+  const ofThisRun = (check: FlowCheckRecord): boolean =>
+    check.shiftId === before?.shiftId && !anyWithin(others, check.happened.at, putOnAt ?? '\uffff');
+  return {
+    before,
+    emptyBefore: extreme(ahead, 'latest', (c) => !inLine(c) && c.happened.at > since),
+    beforeByOthers: before
+      ? ahead.filter((check) => inLine(check) && handOf(check) !== handOf(before) && ofThisRun(check))
+      : [],
+  };
 }
 
 function afterOf(checks: readonly FlowCheckRecord[], stoppedAt: string): After {
@@ -92,11 +103,11 @@ export function checksOfSample(sample: SampleRecord, book: Book): ChecksOfSample
   for (const check of book.flowChecks.values()) if (check.pumpId === sample.pumpId) checks.push(check);
   const putOnAt = sample.putOn?.at ?? null;
   const stoppedAt = sample.stopped?.at ?? null;
-  const { before, emptyBefore } = beforeOf(checks, putOnAt);
-  const { after, emptyAfter, afterByOthers } = stoppedAt === null ? none : afterOf(checks, stoppedAt);
   const others = wornOnPump(sample, book);
+  const { before, emptyBefore, beforeByOthers } = beforeOf(checks, putOnAt, others);
+  const { after, emptyAfter, afterByOthers } = stoppedAt === null ? none : afterOf(checks, stoppedAt);
   const shared: FlowCheckRecord[] = [];
   if (before && putOnAt !== null && anyWithin(others, before.happened.at, putOnAt)) shared.push(before);
   if (after && stoppedAt !== null && anyWithin(others, stoppedAt, after.happened.at)) shared.push(after);
-  return { before, after, emptyBefore, emptyAfter, shared, afterByOthers };
+  return { before, after, emptyBefore, emptyAfter, shared, beforeByOthers, afterByOthers };
 }

@@ -129,18 +129,22 @@ function addOtherDay(
   if (check && checkedOn !== undefined && checkedOn !== workOn) reasons.push(reason(key, check.factIds, { checkedOn }));
 }
 
-/** Two devices checked one pump after one run and read flows further apart than an average bears: until someone decides, a doubt. */
+/**
+ * Two devices checked one pump for one run, before it or after, and read flows further apart than an average bears: until someone who
+ * knew of both decides with a reason, a doubt.
+ */
 function differing(
   others: readonly FlowCheckRecord[],
-  after: FlowCheckFinding | null,
+  own: FlowCheckFinding | null,
   { flowDecision }: SampleRecord,
   book: Book,
   range: FlowRange | null,
 ): Reason[] {
   const upToPct = flowTolerance().averageUpTo.value;
-  const Qb = after?.flow ?? null;
-  if (!Qb || (flowDecision?.why ?? '').trim() !== '') return [];
+  const Qb = own?.flow ?? null;
+  const settled = (flowDecision?.why ?? '').trim() === '' ? [] : (flowDecision?.knew ?? []);
   return others.flatMap((other) => {
+    if (!Qb || settled.includes(other.checkedFactId ?? '')) return [];
     const Qa = findFlowCheck(other, book, range).flow;
     const changePct = Qa ? value(flowChange.of({ Qb, Qa })) : 0;
     return sideOf(changePct, upToPct) > 0 ? [reason('flowChecksDiffer', other.factIds, { changePct, upToPct })] : [];
@@ -163,6 +167,7 @@ export function sampleFlowOf(
   addOtherDay(checks.before, 'flowBeforeOfOtherDay', sample, reasons);
   addOtherDay(checks.after, 'flowAfterOfOtherDay', sample, reasons);
   for (const check of checks.shared) reasons.push(reason('flowCheckShared', check.factIds));
+  reasons.push(...differing(checks.beforeByOthers, before, sample, book, range));
   reasons.push(...differing(checks.afterByOthers, after, sample, book, range));
   reasons.push(...missingReasons(sample, Qb, Qa));
 

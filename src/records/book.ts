@@ -92,6 +92,8 @@ export interface SampleRecord extends RecordBase {
     readonly use: 'average' | 'lower';
     readonly why: string | null;
     readonly factId: string;
+    /** Flow checks that whoever decided knew of: one that came later is not settled by it. */
+    readonly knew?: readonly string[];
   } | null;
   /** null also when a person who knew of the result said that it does not stay void. */
   readonly voided: { readonly why: string | null; readonly factId: string } | null;

@@ -147,7 +147,12 @@ export function foldSample({ base, facts, settlements }: FoldInput): SampleRecor
     faults: momentsOf(ofKind(facts, 'pumpFaulted.v1')),
     mishaps: momentsOf(ofKind(facts, 'mishapNoted.v1')),
     sealed: sealedOf(ofKind(facts, 'cassetteSealed.v1')),
-    flowDecision: decision && { use: decision.body.use, why: decision.why, factId: decision.id },
+    flowDecision: decision && {
+      use: decision.body.use,
+      why: decision.why,
+      factId: decision.id,
+      ...(decision.body.knew ? { knew: decision.body.knew } : {}),
+    },
     ...voidStateOf(facts),
     results,
     remarks: remarksOf(facts),

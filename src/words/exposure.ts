@@ -44,6 +44,7 @@ export const en = {
   shiftNotAbove: 'Not above what the average over a shift of this length may reach',
   shiftUnresolved: 'Not settled against what the average over a shift of this length may reach',
   toSettle: 'Settle what differs',
+  toBoxes: 'Take the cassette out of one of the boxes',
   toTakeIn: 'Take the rest of the file in',
   whyHeading: 'What keeps it from being settled',
   alsoHeading: 'Also to know',

@@ -72,7 +72,7 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   flowChangedSome: (p) =>
     `The flow changed by ${pct(p.changePct)}, more than ${pct(p.upToPct)}: the average stands, and the lower flow judges where the two differ.`,
   flowChecksDiffer: (p) =>
-    `Two devices checked the flow after this run and read ${pct(p.changePct)} apart, more than ${pct(p.upToPct)}.`,
+    `Two devices checked the flow for this run and read ${pct(p.changePct)} apart, more than ${pct(p.upToPct)}.`,
   flowChangedMuch: (p) => `The flow changed by ${pct(p.changePct)}, more than ${pct(p.upToPct)}: no average is formed.`,
   flowDecided: (p) =>
     `Somebody decided to use ${p.use === 'average' ? 'the average flow' : 'the lower flow'}: ${p.why}`,

@@ -81,6 +81,7 @@ it.each<[string, readonly NewFact[], string]>([
   ],
   ['corrected a fact that is not here', [corrects('yyyyyyyyyyy1.00000003', '/mass', 1, 2)], 'notUnderstood'],
   ['checked the flow anew, far off', [flow('f00000000009', 'after', '20:30', 1)], 'flowChecksDiffer'],
+  ['checked the flow ahead of it, far off', [flow('f00000000009', 'before', '11:00', 1)], 'flowChecksDiffer'],
   ['packed it into a second box', [packed(ids.box, 'niosh-7082'), packed('x00000000002', 'niosh-7300')], 'inTwoBoxes'],
   [
     'knows a kind of fact that must be understood',
@@ -102,8 +103,16 @@ it.each<[string, readonly NewFact[], string]>([
 
 it('flows read apart by two devices are settled by a decision with its reason; alike they are no doubt', () => {
   const apart = flow('f00000000009', 'after', '20:30', 1);
-  const decided = (why: string) => wanted('flowDecided.v1', { sampleId: ids.one, use: 'average' }, { why });
+  // The other device's first entry after what both share is that check.
+  const knew = journal([apart], office).map(({ id }) => id);
+  const decided = (why: string) => wanted('flowDecided.v1', { sampleId: ids.one, use: 'average', knew }, { why });
   expect(keysOf(after(apart, decided(' ')).blocksBelow)).toContain('flowChecksDiffer');
   expect(keysOf(after(apart, decided('the hose had come off at the second')).blocksBelow)).toEqual([]);
   expect(keysOf(after(flow('f00000000009', 'after', '20:30', 1.98)).blocksBelow)).toEqual([]);
+});
+
+it('a decision that did not know of the other reading settles nothing', () => {
+  const apart = flow('f00000000009', 'after', '20:30', 1);
+  const decided = wanted('flowDecided.v1', { sampleId: ids.one, use: 'average' }, { why: 'as read here' });
+  expect(keysOf(after(apart, decided).blocksBelow)).toContain('flowChecksDiffer');
 });

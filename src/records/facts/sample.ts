@@ -83,7 +83,11 @@ export const sampleFacts = {
     openedWhere: text,
   }),
   'flowDecided.v1': z
-    .looseObject({ sampleId, use: z.enum(['average', 'lower']) })
+    .looseObject({
+      sampleId,
+      use: z.enum(['average', 'lower']),
+      knew: z.array(factId).max(50).optional().describe('The flow checks that whoever decided knew of'),
+    })
     .describe('Someone decided, with a reason'),
   'sampleVoided.v1': z
     .looseObject({ sampleId })

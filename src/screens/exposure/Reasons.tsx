@@ -33,9 +33,10 @@ export function Reasons({ finding }: { readonly finding: WorkdayFinding }) {
   return (
     <>
       {lines(words.whyHeading, blocking)}
-      {(settle || keys.has('takingIn')) && (
+      {(settle || keys.has('takingIn') || keys.has('inTwoBoxes')) && (
         <Lines>
           {settle && <Line to="/settle">{words.toSettle}</Line>}
+          {keys.has('inTwoBoxes') && <Line to="/boxes">{words.toBoxes}</Line>}
           {keys.has('takingIn') && <Line to="/take-in">{words.toTakeIn}</Line>}
         </Lines>
       )}

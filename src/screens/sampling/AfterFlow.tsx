@@ -32,7 +32,9 @@ export function AfterFlow({ sampling }: { readonly sampling: Sampling }) {
   const hasAfter = finding.flowAfter !== null;
   const reasons = finding.reasons.filter(({ key }) => !saidElsewhere.includes(key));
   const sentences = [...new Set(reasons.map(reasonSentence))];
-  const canDecide = finding.flowRule === 'atLeastOnly' && (finding.flowBefore !== null || hasAfter);
+  const canDecide =
+    (finding.flowRule === 'atLeastOnly' && (finding.flowBefore !== null || hasAfter)) ||
+    reasons.some(({ key }) => key === 'flowChecksDiffer');
   const pictures = usePictures([]);
   return (
     <section className={styles.section}>

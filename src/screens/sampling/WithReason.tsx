@@ -1,5 +1,6 @@
 /** Acts that need a reason and no other time: void, stopped by mistake, a remark, a decision on the flow. */
 import type { ReactNode } from 'react';
+import { checksOfSample } from '#findings/checks.ts';
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import { TextField } from '#parts/TextField.tsx';
@@ -123,7 +124,13 @@ export function DecideFlow({ sampling }: { readonly sampling: Sampling }) {
         const chosen = read.chosen('use', useLabel, use) ?? 'lower';
         if (why.trim() === '') read.add('why', words.whyMissing);
         const reason = read.text('why', whyLabel, why, { optional: true, most: 2000 });
-        return [newFact('flowDecided.v1', { sampleId: sampling.sample.id, use: chosen }, { ...entry, why: reason })];
+        const { sample, book } = sampling;
+        const { before, after, beforeByOthers, afterByOthers } = checksOfSample(sample, book);
+        const known = [before, after, ...beforeByOthers, ...afterByOthers].flatMap(
+          (check) => check?.checkedFactId ?? [],
+        );
+        const body = { sampleId: sample.id, use: chosen, knew: known.slice(0, 50) };
+        return [newFact('flowDecided.v1', body, { ...entry, why: reason })];
       }}
     >
       {({ use, why }, change, errors) => (
