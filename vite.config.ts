@@ -62,6 +62,8 @@ export default defineConfig({
     environment: 'node',
     // a busy machine is no defect; a hang is
     testTimeout: 60_000,
+    // Left to itself the runner keeps one core free; of two that is half.
+    maxWorkers: '100%',
     hookTimeout: 60_000,
     include: ['tests/**/*.test.{ts,tsx}'],
     exclude: ['tests/journeys/**', 'tests/bench/**'],
