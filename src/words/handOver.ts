@@ -10,6 +10,8 @@ export const en = {
   backToday: 'To today',
   backKeep: 'To kept records',
   noPartner: 'No other device has sent a file yet, so this one holds the whole book. It is a backup as well.',
+  /** The other device by its name, where it has told one. */
+  headingTo: (device: string | null) => (device === null ? 'Send to office' : `Send to ${device}`),
   headingToday: "Send today's file",
   partner: 'For which device?',
   partnerName: (name: string | null) => name ?? 'A device without a name',

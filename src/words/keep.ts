@@ -51,7 +51,7 @@ export const en = {
   },
   takeIn: { line: 'Take a file in', detail: 'From another device, or a custody sheet' },
   settle: {
-    line: (count: number) => (count === 1 ? 'Settle one thing that differs' : `Settle ${count} things that differ`),
+    line: 'Settle what differs',
     none: 'To settle',
     detail: 'What was said twice and differently',
     noneDetail: 'Nothing is open, custody sheets aside',

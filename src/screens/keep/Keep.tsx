@@ -70,7 +70,7 @@ function KeepOpen() {
           {words.takeIn.line}
         </Line>
         <Line to="/settle" detail={openCount > 0 ? words.settle.detail : words.settle.noneDetail}>
-          {openCount > 0 ? words.settle.line(openCount) : words.settle.none}
+          {openCount > 0 ? words.settle.line : words.settle.none}
         </Line>
         <Line to="/storage" detail={words.storage.detail}>
           {words.storage.line}

@@ -56,7 +56,7 @@ function SendForm({ heading, keeping, partners, bookId, today }: SendFormProps) 
   };
   return (
     <Page
-      heading={heading}
+      heading={today ? heading : words.headingTo(chosen?.deviceName ?? null)}
       {...(today ? { back: '/', backText: words.backToday } : { back: '/keep', backText: words.backKeep })}
       action={
         <MainAction busy={file === null || here.busy} describedBy="file-stands" onClick={() => void handOut(best)}>
