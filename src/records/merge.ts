@@ -7,10 +7,6 @@ import type { ReadFact, UnreadableReason } from './canonical.ts';
 import { type JournalEntry, sequenceOf, writerOf } from './chain.ts';
 import { type HeldEntry, sifter } from './sifting.ts';
 
-export { changedBothSides } from './bothSides.ts';
-export { contiguousHeads, missingOf, sinceHeads } from './exchange.ts';
-export type { HeldEntry } from './sifting.ts';
-
 export interface Have {
   readonly bookId: string;
   readonly practice: boolean;

@@ -1,4 +1,5 @@
 /** What each value of a fact is called where it is shown by itself: struck, corrected, in dispute. Read by supervisor and office. */
+import { en as conditions } from './conditions.ts';
 import { nameInWords } from './quantity.ts';
 
 const names: Readonly<Record<string, string>> = {
@@ -99,14 +100,7 @@ const names: Readonly<Record<string, string>> = {
   media: 'Filter and cassette',
   expiresOn: 'Use before',
   address: 'Address',
-  tool: 'Tool',
-  method: 'Wet or dry',
-  dustCollection: 'Dust collected at the tool',
-  containment: 'Containment',
-  ventilation: 'Air in the work area',
-  weather: 'Weather',
-  paintLead: 'Lead in the paint',
-  area: 'How much was worked on',
+  ...conditions.labels,
   stands: 'Does the sample stay void',
   to: 'Handed over to',
   trackingNumber: 'Tracking number',

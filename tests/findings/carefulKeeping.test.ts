@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { findWorkday, type WorkdayFinding } from '#findings/workday.ts';
 import type { Book } from '#records/book.ts';
 import type { NewFact } from '#records/fact.ts';
-import { ids, journal, office, wanted } from '../records/facts.ts';
+import { boxPacked, ids, journal, office, wanted } from '../records/facts.ts';
 import { description, factsOf } from './carefulGenerated.ts';
 import { bookFrom, dayOf, keysOf, soundDay, standing, workdayId } from './carefulStory.ts';
 
@@ -49,21 +49,7 @@ const review = (stands: boolean, knew: readonly string[], reason: string | null 
 const resultIds = ({ book }: Story): readonly string[] =>
   (book.samples.get(ids.one)?.results ?? []).map(({ factId }) => factId);
 const kept = wanted('sheetDifferenceKept.v1', { boxId: ids.box, revision: '1', recordHash: hash }, { why });
-const packed = wanted('boxPacked.v1', {
-  boxId: ids.box,
-  siteId: ids.site,
-  sampleIds: [ids.one],
-  laboratoryId: ids.laboratory,
-  samplerId: ids.supervisor,
-  analysis: 'lead',
-  methodId: 'niosh-7082',
-  reportingLimitUg: 2,
-  includeWallDeposit: true,
-  callBeforeReanalysis: true,
-  turnaround: '5 days',
-  workersShownAs: 'identifier',
-  remark: null,
-});
+const packed = boxPacked([ids.one]);
 
 describe('adding removes no doubt and no duty', () => {
   it.each<[string, (given: readonly NewFact[]) => readonly [Story, Story]]>([

@@ -1,7 +1,7 @@
 /** Attempts to lower a figure by what comes from the laboratory: reports, field blanks, "less than". Facts in, values by hand. */
 import { describe, expect, it } from 'vitest';
 import type { FactBody, NewFact } from '#records/fact.ts';
-import { at, corrects, ids, journal, office, phone, wanted } from '../records/facts.ts';
+import { at, boxPacked, corrects, ids, journal, office, phone, wanted } from '../records/facts.ts';
 import {
   blankOpened,
   dayFrom,
@@ -118,21 +118,7 @@ describe('field blanks', () => {
   });
 
   it('a cassette of the box that is not in the book may be a blank: nothing is subtracted', () => {
-    const packed = wanted('boxPacked.v1', {
-      boxId: ids.box,
-      siteId: ids.site,
-      sampleIds: [ids.one, blank, 'c00000000077'],
-      laboratoryId: ids.laboratory,
-      samplerId: ids.supervisor,
-      analysis: 'lead',
-      methodId: 'niosh-7082',
-      reportingLimitUg: 2,
-      includeWallDeposit: true,
-      callBeforeReanalysis: true,
-      turnaround: '5 days',
-      workersShownAs: 'identifier',
-      remark: null,
-    });
+    const packed = boxPacked([ids.one, blank, 'c00000000077']);
     expect(mass([...uncorrected(29), blankOpened(blank), blankResult(0.6), packed])).toBe(29);
   });
 

@@ -4,7 +4,7 @@
  */
 import { expect, it } from 'vitest';
 import type { NewFact } from '#records/fact.ts';
-import { at, corrects, ids, journal, office, phone, wanted } from '../records/facts.ts';
+import { at, boxPacked, corrects, ids, journal, office, phone, wanted } from '../records/facts.ts';
 import {
   dayFrom,
   explains,
@@ -27,12 +27,7 @@ const day = soundDay(24);
 const own = journal(day, phone);
 const after = (...more: readonly NewFact[]) => dayFrom([...own, ...journal(more, office)]);
 
-const packed = (boxId: string, methodId: string | null) =>
-  wanted('boxPacked.v1', {
-    ...{ boxId, siteId: ids.site, sampleIds: [ids.one], laboratoryId: ids.laboratory, samplerId: ids.supervisor },
-    ...{ analysis: 'lead', methodId, reportingLimitUg: 2, includeWallDeposit: true, callBeforeReanalysis: true },
-    ...{ turnaround: '5 days', workersShownAs: 'identifier', remark: null },
-  });
+const packed = (boxId: string, methodId: string | null) => boxPacked([ids.one], { boxId, methodId });
 
 it('by itself it is below', () => {
   for (const which of ['actionLevel', 'pel'] as const) expect(standing(dayFrom(own), which).verdict).toBe('below');

@@ -5,7 +5,7 @@ import { type OpenMatter, openMatters } from '#findings/openMatters.ts';
 import { recordHashOf, sheetDiffers } from '#findings/sheetDiffers.ts';
 import type { Book } from '#records/book.ts';
 import type { FactBody, NewFact } from '#records/fact.ts';
-import { at, corrects, ids, journal, office, phone, wanted } from '../records/facts.ts';
+import { at, boxPacked, corrects, ids, journal, office, phone, wanted } from '../records/facts.ts';
 import { bookFrom, fitted, prepared, putOn, soundDay, stopped } from './carefulStory.ts';
 
 const third = 'xxxxxxxxxxx1';
@@ -113,21 +113,7 @@ test('two cassettes with one number are one matter, and another number for one o
 });
 
 describe('a sheet that differs from the record', () => {
-  const packed = wanted('boxPacked.v1', {
-    boxId: ids.box,
-    siteId: ids.site,
-    sampleIds: [ids.one],
-    laboratoryId: ids.laboratory,
-    samplerId: ids.supervisor,
-    analysis: 'lead',
-    methodId: 'niosh-7082',
-    reportingLimitUg: 2,
-    includeWallDeposit: true,
-    callBeforeReanalysis: true,
-    turnaround: '5 days',
-    workersShownAs: 'identifier',
-    remark: null,
-  });
+  const packed = boxPacked([ids.one]);
   const facts = [...day(), packed];
   const editions = { app: '1', rules: '1', formulas: '1' };
   const made = custodySheetFor(ids.box, bookOf([phone, facts]), {

@@ -26,7 +26,7 @@ import {
   takeUp,
   unzipped,
 } from './exchangeSteps.ts';
-import { beginBook, checkFlowsBefore, fitInEnglish, numberOnCassette, openShift, prepare } from './fieldSteps.ts';
+import { beginBook, numberOnCassette, openShift } from './fieldSteps.ts';
 import {
   choose,
   desk,
@@ -42,7 +42,7 @@ import {
 import { explain, handOutSheet, packBox, stateHours } from './officeSteps.ts';
 import { startPreview } from './preview.ts';
 import { dropProfile } from './realBrowser.ts';
-import { afterLeaving, fromTheDay, noteConditions, openBlanks, putOn } from './samplingSteps.ts';
+import { afterLeaving, fromTheDay, noteConditions, openBlanks, putOnFirst } from './samplingSteps.ts';
 import { linesUnderSeal } from './sealedSteps.ts';
 
 const ines = { name: 'Ines Farrow', reads: 'English', task: 'Scraping paint by hand', pump: 'P-11' } as const;
@@ -69,15 +69,7 @@ async function workTheShift(phone: Notebook): Promise<{ readonly number: string;
   await nameDevice(phone, phoneName);
   await load(phone, '/');
   await openShift(phone);
-  await phone.at('06:20');
-  await checkFlowsBefore(phone, ['2.5', '2.6'], ['2.4', '2.5']);
-  await phone.at('06:35');
-  await tap(phone, 'Prepare a worker');
-  const number = await prepare(phone, ines);
-  await tap(phone, `Hand the phone to ${ines.name}`);
-  await fitInEnglish(phone, 'IF');
-  await phone.at('06:50');
-  await putOn(phone, ines.name);
+  const number = await putOnFirst(phone, ines, 'IF');
   await phone.at('15:00');
   await fromTheDay(phone, new RegExp(`^${ines.name}: put on`));
   await tap(phone, /^Stop: the pump is off for good/);

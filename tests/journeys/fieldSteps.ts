@@ -80,7 +80,7 @@ export async function checkFlowsBefore(notebook: Notebook, first: Reading, secon
   await tap(notebook, 'Back to the day');
 }
 
-interface Worker {
+export interface Worker {
   readonly name: string;
   readonly reads: 'English' | 'Español';
   readonly task: string;

@@ -7,12 +7,12 @@ import { join } from 'node:path';
 import { expect, test } from '@playwright/test';
 import { en as start } from '#words/start.ts';
 import { readDisk, tornIn, writersOf } from './bookOnDisk.ts';
-import { beginBook, checkFlowsBefore, fitInEnglish, openShift, prepare } from './fieldSteps.ts';
+import { beginBook, openShift } from './fieldSteps.ts';
 import { choose, fill, heading, load, type Notebook, newShelf, openNotebook, says, tap } from './notebookSteps.ts';
 import { handOutSheet } from './officeSteps.ts';
 import { startPreview } from './preview.ts';
 import { dropProfile } from './realBrowser.ts';
-import { afterLeaving, putOn } from './samplingSteps.ts';
+import { afterLeaving, putOnFirst } from './samplingSteps.ts';
 
 const out = join('tests', 'out', 'paper');
 const ines = { name: 'Ines Farrow', reads: 'English', task: 'Scraping paint by hand', pump: 'P-11' } as const;
@@ -35,15 +35,7 @@ async function packOne(notebook: Notebook): Promise<void> {
 async function shiftOnPhone(phone: Notebook, sheet: string): Promise<string> {
   await beginBook(phone);
   await openShift(phone);
-  await phone.at('06:20');
-  await checkFlowsBefore(phone, ['2.5', '2.6'], ['2.4', '2.5']);
-  await phone.at('06:35');
-  await tap(phone, 'Prepare a worker');
-  const number = await prepare(phone, ines);
-  await tap(phone, `Hand the phone to ${ines.name}`);
-  await fitInEnglish(phone, 'IF');
-  await phone.at('06:50');
-  await putOn(phone, ines.name);
+  const number = await putOnFirst(phone, ines, 'IF');
   await phone.at('15:00');
   await tap(phone, /^Stop: the pump is off for good/);
   await phone.at('15:20');

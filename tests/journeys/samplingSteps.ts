@@ -1,5 +1,5 @@
 /** The pumps while they run and after they came off: what the supervisor taps, and what is typed afterwards from a watch. */
-import { checkFlowOf } from './fieldSteps.ts';
+import { checkFlowOf, checkFlowsBefore, fitInEnglish, prepare, type Worker } from './fieldSteps.ts';
 import { choose, fill, heading, type Notebook, says, tap, tick } from './notebookSteps.ts';
 
 type Reading = readonly [string, string];
@@ -19,6 +19,20 @@ export async function putOn(notebook: Notebook, worker: string): Promise<void> {
 }
 
 /** A look, begun from what is due on Today. */
+/** The first worker of a day: pumps checked at 06:20, fitted at 06:35, on the worker at 06:50. The number on the cassette. */
+export async function putOnFirst(notebook: Notebook, worker: Worker, initials: string): Promise<string> {
+  await notebook.at('06:20');
+  await checkFlowsBefore(notebook, ['2.5', '2.6'], ['2.4', '2.5']);
+  await notebook.at('06:35');
+  await tap(notebook, 'Prepare a worker');
+  const number = await prepare(notebook, worker);
+  await tap(notebook, `Hand the phone to ${worker.name}`);
+  await fitInEnglish(notebook, initials);
+  await notebook.at('06:50');
+  await putOn(notebook, worker.name);
+  return number;
+}
+
 export async function lookFromToday(notebook: Notebook, worker: string, time: string): Promise<void> {
   await tap(notebook, 'Today');
   await tap(notebook, `${worker}: look at the pump`);

@@ -4,8 +4,9 @@ import { epochMsToInstant } from '#core/calendar.ts';
 import { factText, type StoredFact } from '#records/canonical.ts';
 import { factIdOf, type JournalEntry, link, noLink } from '#records/chain.ts';
 import type { Fact, FactBody, NewFact } from '#records/fact.ts';
-import { compareTakeIn, type HeldEntry } from '#records/merge.ts';
+import { compareTakeIn } from '#records/merge.ts';
 import { nextRecorded, observe } from '#records/recordedClock.ts';
+import type { HeldEntry } from '#records/sifting.ts';
 import { at, corrects, ids, look, prepared, putOn, result, sealed, stopped, wanted } from './facts.ts';
 
 export type Held = ReadonlyMap<string, HeldEntry>;

@@ -185,3 +185,20 @@ export function freshOf(entries: readonly StoredFact[]): Fresh {
     facts: new Map(entries.map(({ id, text }) => [id, text])),
   };
 }
+
+/** A box packed with these cassettes, as the office packs one. */
+export const boxPacked = (
+  sampleIds: readonly string[],
+  other: Partial<FactBody<'boxPacked.v1'>> = {},
+  when: When = {},
+): NewFact<'boxPacked.v1'> => {
+  const asked = { analysis: 'lead', methodId: 'niosh-7082', reportingLimitUg: 2, includeWallDeposit: true };
+  const wishes = {
+    callBeforeReanalysis: true,
+    turnaround: '5 days',
+    workersShownAs: 'identifier',
+    remark: null,
+  } as const;
+  const where = { boxId: ids.box, siteId: ids.site, laboratoryId: ids.laboratory, samplerId: ids.supervisor };
+  return wanted('boxPacked.v1', { ...where, sampleIds: [...sampleIds], ...asked, ...wishes, ...other }, when);
+};

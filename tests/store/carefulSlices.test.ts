@@ -9,26 +9,12 @@ import { newBook } from '#store/opening.ts';
 import { boxBook, sampleBook, workdayBook } from '#store/reading.ts';
 import { theSession } from '#store/session.ts';
 import { blankOpened, prepared, result, soundDay, workdayId } from '../findings/carefulStory.ts';
-import { at, ids, journal, wanted } from '../records/facts.ts';
+import { at, boxPacked, ids, journal } from '../records/facts.ts';
 import { newDevice, pickUp, testClock } from './device.ts';
 
 const dayAfter = `${ids.site}.2026-11-26`;
 const blank = 'c00000000090';
-const boxed = wanted('boxPacked.v1', {
-  boxId: ids.box,
-  siteId: ids.site,
-  sampleIds: [ids.one, blank],
-  laboratoryId: ids.laboratory,
-  samplerId: ids.supervisor,
-  analysis: 'lead',
-  methodId: 'niosh-7082',
-  reportingLimitUg: 2,
-  includeWallDeposit: true,
-  callBeforeReanalysis: true,
-  turnaround: '5 days',
-  workersShownAs: 'identifier',
-  remark: null,
-});
+const boxed = boxPacked([ids.one, blank]);
 
 beforeEach(async () => {
   testClock();

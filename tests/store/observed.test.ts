@@ -24,26 +24,12 @@ import { runSheet } from '#store/runSheet.ts';
 import { theSession } from '#store/session.ts';
 import { unnamedPeople } from '#store/unnamed.ts';
 import { blankOpened, soundDay, workdayId } from '../findings/carefulStory.ts';
-import { ids, journal, wanted } from '../records/facts.ts';
+import { boxPacked, ids, journal } from '../records/facts.ts';
 import { newDevice, pickUp, testClock } from './device.ts';
 
 const blank = 'c00000000090';
 const shiftId = `${ids.site}.2026-11-25`;
-const boxed = wanted('boxPacked.v1', {
-  boxId: ids.box,
-  siteId: ids.site,
-  sampleIds: [ids.one, blank],
-  laboratoryId: ids.laboratory,
-  samplerId: ids.supervisor,
-  analysis: 'lead',
-  methodId: 'niosh-7082',
-  reportingLimitUg: 2,
-  includeWallDeposit: true,
-  callBeforeReanalysis: true,
-  turnaround: '5 days',
-  workersShownAs: 'identifier',
-  remark: null,
-});
+const boxed = boxPacked([ids.one, blank]);
 
 const questions: Readonly<Record<string, (db: BookDatabase) => Promise<unknown>>> = {
   'the book and who holds the device': bookMeta,
