@@ -4,11 +4,11 @@
  */
 import { offsetMinAt } from '#core/calendar.ts';
 import type { BoxRecord } from '#records/book.ts';
+import { readHeader } from '#records/bookLines.ts';
 import { canonicalJson, readFact } from '#records/canonical.ts';
 import { factIdOf } from '#records/chain.ts';
 import { type CustodySheet, custodySheet, isAbsent } from '#records/custodySheet.ts';
 import type { NewFact } from '#records/fact.ts';
-import { bookHeader } from '#records/fileFormat.ts';
 import { fitted } from '#records/fitting.ts';
 import { derivedRow } from '../folding.ts';
 import { newFact } from '../newFact.ts';
@@ -18,14 +18,6 @@ import { readPaper } from './fromPaper.ts';
 
 /** Where the fact says it comes from; read by people, and never by code. */
 export const fromPaperText = 'custody sheet PDF';
-
-function headerOf(text: string) {
-  try {
-    return bookHeader.safeParse(JSON.parse(text.slice(0, text.indexOf('\n')))).data ?? null;
-  } catch {
-    return null;
-  }
-}
 
 function factOf(sheet: CustodySheet, paper: 'letter' | 'a4', pdfHash: string): NewFact {
   const { boxId, revision, editions, heads, issuedInstant, site, why } = sheet;
@@ -61,7 +53,8 @@ export async function issueFromPaper(pdfHash: string): Promise<'written' | 'know
   if (file === undefined) return 'none';
   const read = await readPaper(new Blob([file.bytes as Uint8Array<ArrayBuffer>]));
   if (read.kind !== 'paper') return 'none';
-  const of = headerOf(read.text)?.sheet;
+  const head = readHeader(read.text.split('\n', 1)[0] ?? '');
+  const of = 'header' in head ? head.header.sheet : undefined;
   const sheet = fitted(custodySheet, read.sheet);
   if (of === undefined || !sheet.success) return 'none';
   const { boxId, revision } = sheet.data;
