@@ -5,7 +5,7 @@
  */
 import { newId, now, nowMs } from './device.ts';
 
-/** Decided here: the same size as a file that is chosen; a share is one file, rarely a handful. */
+/** Decided here: half of what the file picker takes, since a share passes through the worker; one file, rarely a handful. */
 export const receivedLimits = { fileBytes: 200_000_000, filesCount: 4, keptHours: 24 } as const;
 
 /** Why a file that was sent does not wait here. `tooMany`: the first ones do. */
