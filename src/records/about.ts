@@ -50,6 +50,21 @@ const subjectByKind: Readonly<Record<FactKind, { readonly kind: RecordKind; read
   'voidReviewed.v1': { kind: 'sample', idIn: 'sampleId' },
   'sheetDifferenceKept.v1': { kind: 'box', idIn: 'boxId' },
   'missingEntriesAccepted.v1': { kind: 'book', idIn: 'bookId' },
+  'workNoted.v1': { kind: 'workday', idIn: 'workdayId' },
+  'workStruck.v1': { kind: 'workday', idIn: 'workdayId' },
+  'employmentStated.v1': { kind: 'person', idIn: 'personId' },
+  'changesAsked.v1': { kind: 'shift', idIn: 'shiftId' },
+  'representsStated.v1': { kind: 'workday', idIn: 'workdayId' },
+  'measurementReported.v1': { kind: 'reported', idIn: 'reportedId' },
+  'measurementReliedOn.v1': { kind: 'reliance', idIn: 'relianceId' },
+  'noticeIssued.v1': { kind: 'notice', idIn: 'noticeId' },
+  'noticeGiven.v1': { kind: 'notice', idIn: 'noticeId' },
+  'determinationWritten.v1': { kind: 'determination', idIn: 'determinationId' },
+  'exposureRecordIssued.v1': { kind: 'workday', idIn: 'workdayId' },
+  'dutyDone.v1': { kind: 'duty', idIn: 'dutyId' },
+  'dutyReopened.v1': { kind: 'duty', idIn: 'dutyId' },
+  'limitsChosen.v1': { kind: 'book', idIn: 'bookId' },
+  'recordsRequested.v1': { kind: 'request', idIn: 'requestId' },
 };
 
 /** The key of the record that a fact of this kind and body is about; null for names, notes and corrections. */

@@ -16,9 +16,14 @@ export interface BookRecord extends RecordBase, FactBody<'bookOpened.v1'> {
     readonly why: string | null;
     readonly factId: string;
   }[];
+  /** Limits shown beside the rule, and the firm's own; of two that differ the stricter own ones stand. */
+  readonly limits?: (Omit<FactBody<'limitsChosen.v1'>, 'bookId'> & { readonly factId: string }) | null;
 }
 export interface SiteRecord extends RecordBase, FactBody<'siteAdded.v1'> {}
-export interface PersonRecord extends RecordBase, FactBody<'personAdded.v1'> {}
+export interface PersonRecord extends RecordBase, FactBody<'personAdded.v1'> {
+  /** From when to when; absent or null where nobody said. Of two that differ the longer time stands. */
+  readonly employed?: { readonly fromOn: string | null; readonly toOn: string | null; readonly factId: string } | null;
+}
 export interface JobClassificationRecord extends RecordBase, FactBody<'jobClassificationAdded.v1'> {}
 export interface PumpRecord extends RecordBase, FactBody<'pumpAdded.v1'> {}
 export interface MeterRecord extends RecordBase, FactBody<'meterAdded.v1'> {}
@@ -30,6 +35,8 @@ export interface ShiftRecord extends RecordBase {
   readonly workOn: string;
   readonly openedAt: string;
   readonly conditions: FactBody<'conditionsNoted.v1'> | null;
+  /** What was new when the job started; of two that differ a yes stands, then not known. */
+  readonly changes?: (Omit<FactBody<'changesAsked.v1'>, 'shiftId'> & { readonly factId: string }) | null;
 }
 
 export interface FlowCheckRecord extends RecordBase, FactBody<'flowChecked.v1'> {
@@ -118,7 +125,42 @@ export interface WorkdayRecord extends RecordBase {
   readonly otherWorkFactId?: string | null;
   readonly explained: readonly (FactBody<'minutesExplained.v1'> & { readonly factId: string })[];
   readonly regular: { readonly regular: 'yes' | 'no'; readonly reason: string | null; readonly factId: string } | null;
+  /** The roster: what this worker did where on this day, entries that were struck left out. One entry a shift and statement. */
+  readonly worked?: readonly (Omit<FactBody<'workNoted.v1'>, 'workdayId'> & { readonly factId: string })[];
+  /** In writing: whom this day's measurement stands for too. Every statement counts. */
+  readonly represents?: readonly { readonly workerIds: readonly string[]; readonly factId: string }[];
+  readonly recordsIssued?: readonly (FactBody<'exposureRecordIssued.v1'> & Issued)[];
 }
+
+/** When a paper left the firm, and by which fact. */
+export interface Issued {
+  readonly factId: string;
+  readonly at: string;
+  readonly by: string | null;
+}
+
+/** A measurement that was reported to us. */
+export interface ReportedRecord extends RecordBase, FactBody<'measurementReported.v1'> {
+  readonly reportedFactId: string;
+}
+/** A job that rests on an earlier measurement. */
+export interface RelianceRecord extends RecordBase, FactBody<'measurementReliedOn.v1'> {
+  readonly reliedFactId: string;
+}
+export interface NoticeRecord extends RecordBase {
+  readonly issued: FactBody<'noticeIssued.v1'> & Issued;
+  /** Every time that it was given or posted, oldest first; `at` is when it happened. */
+  readonly given: readonly (FactBody<'noticeGiven.v1'> & Issued)[];
+}
+export interface DeterminationRecord extends RecordBase {
+  readonly written: FactBody<'determinationWritten.v1'> & Issued;
+}
+/** What was done of a duty. Its id tells which: findings make it of kind and subject. */
+export interface DutyRecord extends RecordBase {
+  /** Oldest first; those that were reopened since are left out. */
+  readonly done: readonly (Omit<FactBody<'dutyDone.v1'>, 'dutyId'> & Issued)[];
+}
+export interface RequestRecord extends RecordBase, FactBody<'recordsRequested.v1'> {}
 
 export interface BoxRecord extends RecordBase {
   readonly packed: FactBody<'boxPacked.v1'>;
@@ -161,7 +203,13 @@ export type AnyRecord =
   | FlowCheckRecord
   | SampleRecord
   | WorkdayRecord
-  | BoxRecord;
+  | BoxRecord
+  | ReportedRecord
+  | RelianceRecord
+  | NoticeRecord
+  | DeterminationRecord
+  | DutyRecord
+  | RequestRecord;
 
 /**
  * A slice of the book, enough for findings about it: one day at one site, one worker's day, one box. Maps are by record id.
@@ -181,6 +229,12 @@ export interface Book {
   readonly samples: ReadonlyMap<string, SampleRecord>;
   readonly workdays: ReadonlyMap<string, WorkdayRecord>;
   readonly boxes: ReadonlyMap<string, BoxRecord>;
+  readonly reported: ReadonlyMap<string, ReportedRecord>;
+  readonly reliances: ReadonlyMap<string, RelianceRecord>;
+  readonly notices: ReadonlyMap<string, NoticeRecord>;
+  readonly determinations: ReadonlyMap<string, DeterminationRecord>;
+  readonly duties: ReadonlyMap<string, DutyRecord>;
+  readonly requests: ReadonlyMap<string, RequestRecord>;
   /** Entries of other devices that are known to be missing here and that nobody accepted as lost. */
   readonly missing?: readonly MissingEntries[];
   /** A file is half taken in: nothing may be relaxed until it is whole. */

@@ -6,11 +6,15 @@ import { z } from 'zod';
 import { factId, instant, note, recordId, recordKey, text } from './common.ts';
 import { boxFacts } from './facts/box.ts';
 import { correctionFacts } from './facts/corrections.ts';
+import { dutyFacts } from './facts/duties.ts';
 import { keepingFacts } from './facts/keeping.ts';
+import { measurementFacts } from './facts/measurement.ts';
 import { registerFacts } from './facts/registers.ts';
 import { resultFacts } from './facts/result.ts';
+import { rosterFacts } from './facts/roster.ts';
 import { sampleFacts } from './facts/sample.ts';
 import { shiftFacts } from './facts/shift.ts';
+import { tellingFacts } from './facts/telling.ts';
 import { workdayFacts } from './facts/workday.ts';
 
 /** Every kind this version understands: name -> schema of the body. */
@@ -23,6 +27,10 @@ export const factBodies = {
   ...boxFacts,
   ...correctionFacts,
   ...keepingFacts,
+  ...rosterFacts,
+  ...measurementFacts,
+  ...tellingFacts,
+  ...dutyFacts,
 } as const;
 
 export type FactKind = keyof typeof factBodies;

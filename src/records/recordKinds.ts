@@ -14,6 +14,12 @@ export const recordKinds = [
   'sample',
   'workday',
   'box',
+  'reported',
+  'reliance',
+  'notice',
+  'determination',
+  'duty',
+  'request',
 ] as const;
 export type RecordKind = (typeof recordKinds)[number];
 export type RecordKey = `${RecordKind}:${string}`;

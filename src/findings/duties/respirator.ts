@@ -1,0 +1,24 @@
+/**
+ * The least protective respirator that is enough, from a result or from what is presumed: 29 CFR 1926.62(f) and 1910.134 Table 1. By the
+ * day's average and by the air of the task's minutes; the higher factor is recommended. Doubt never lowers it.
+ */
+import type { Term } from '#core/formula.ts';
+import type { Respirator } from '#reference/respirators.ts';
+import type { ReadSource } from '#reference/source.ts';
+
+export interface RespiratorAdvice {
+  readonly from: 'result' | 'presumed' | 'notNeededByResult';
+  /** Least assigned protection factor; null where the rule gives no bound, or where no factor is enough (`beyond`). */
+  readonly leastApf: number | null;
+  readonly byDay: Term | null;
+  readonly byTask: Term | null;
+  /** The air itself is at or above what is immediately dangerous, or no factor reaches. */
+  readonly beyond: boolean;
+  /** No upper bound is known: the factor stands on the presumed tier, or on the highest one. */
+  readonly unbounded: boolean;
+  readonly choices: readonly Respirator[];
+  /** Air-purifying ones need HEPA-class filters (N100, R100, P100); N95 is never offered. */
+  readonly hepaClass: true;
+  readonly sources: readonly ReadSource[];
+  readonly because: readonly string[];
+}

@@ -1,0 +1,41 @@
+/**
+ * Task groups: one job classification doing the same tasks, indoors or outdoors. The five resemblance terms of 29 CFR
+ * 1926.62(d)(3)(iii) are filled from the conditions of each day and compared, never guessed.
+ */
+
+/** processes; type of material; control methods; work practices; environmental conditions */
+export const resemblanceTerms = ['processes', 'material', 'controls', 'practices', 'environment'] as const;
+export type ResemblanceTerm = (typeof resemblanceTerms)[number];
+
+/** One day of one worker in a group, from the roster or from a sample. */
+export interface GroupDay {
+  readonly workerId: string;
+  readonly workOn: string;
+  readonly shiftId: string;
+  readonly siteId: string;
+  readonly groupKey: string;
+  readonly taskIds: readonly string[];
+  readonly jobClassificationId: string | null;
+  readonly setting: 'indoors' | 'outdoors';
+  readonly respirator: string | null;
+  /** `roster`: written down. `sample`: only a sample tells. */
+  readonly from: 'roster' | 'sample';
+  readonly because: readonly string[];
+}
+
+export interface TaskGroup {
+  readonly key: string;
+  readonly taskIds: readonly string[];
+  readonly jobClassificationId: string | null;
+  readonly setting: 'indoors' | 'outdoors';
+  readonly days: readonly GroupDay[];
+  readonly workerIds: readonly string[];
+  readonly lastOn: string | null;
+}
+
+/** Same tasks in any order make the same key. */
+export const groupKeyOf = (
+  setting: 'indoors' | 'outdoors',
+  jobClassificationId: string | null,
+  taskIds: readonly string[],
+): string => [setting, jobClassificationId ?? '-', [...new Set(taskIds)].sort().join('+')].join('|');
