@@ -12,6 +12,7 @@ mkdirSync(out, { recursive: true });
 
 const started = Date.now();
 const steps = [];
+const failures = [];
 let passed = 0;
 let failed = 0;
 let skipped = 0;
@@ -22,9 +23,26 @@ function step(name, code) {
   else failed += 1;
 }
 
+/** Names of what failed, from either runner's report: told again at the end, where whoever reads it looks first. */
+function failuresIn(report) {
+  const unit = (report.testResults ?? []).flatMap(({ name, message, assertionResults }) => {
+    const tests = assertionResults.filter(({ status }) => status === 'failed');
+    const lines = tests.map(({ fullName, failureMessages }) => `${fullName}: ${firstLine(failureMessages[0])}`);
+    return (tests.length > 0 ? lines : message ? [firstLine(message)] : []).map((line) => `${name}: ${line}`);
+  });
+  const inSuite = ({ file, specs = [], suites = [] }) => [
+    ...specs.filter(({ ok }) => !ok).map(({ title }) => `${file}: ${title}`),
+    ...suites.flatMap(inSuite),
+  ];
+  return [...unit, ...(report.suites ?? []).flatMap(inSuite)];
+}
+const firstLine = (text = '') => text.split('\n')[0].slice(0, 300);
+
 function counted(name, file, code, read) {
   try {
-    const [good, bad, left] = read(JSON.parse(readFileSync(file, 'utf8')));
+    const report = JSON.parse(readFileSync(file, 'utf8'));
+    const [good, bad, left] = read(report);
+    failures.push(...failuresIn(report));
     passed += good;
     failed += bad;
     skipped += left;
@@ -76,5 +94,6 @@ if (missing.length > 0) {
   console.log(`Not here, so what they check was left out: ${missing.join(', ')}`);
   if (inCi) failed += 1;
 }
+for (const failure of failures) console.log(`failed: ${failure}`);
 console.log(`${passed} passed, ${failed} failed, ${skipped} skipped`);
 process.exit(failed === 0 ? 0 : 1);

@@ -8,6 +8,7 @@ import { lookInto } from '#store/handOver/looking.ts';
 import { takeIn } from '#store/handOver/taking.ts';
 import { openBooks } from '#store/opening.ts';
 import { theSession } from '#store/session.ts';
+import { processorMs } from '../house/processorTime.ts';
 import { newDevice, pickUp, testClock } from './device.ts';
 import { generateBook } from './generateBook.ts';
 
@@ -51,11 +52,11 @@ test('too many entries, and a line without an end, are refused soon', async () =
   const many = Object.fromEntries(
     Array.from({ length: takeInLimits.entriesCount }, (_, at) => [`${at}.txt`, new Uint8Array()]),
   );
-  const startedMs = performance.now();
+  const spentMs = processorMs();
   expect(await lookInto(blobOf({ 'book.txt': strToU8(text), ...many }))).toMatchObject({ why: 'tooManyEntries' });
   const endless = blobOf({ 'book.txt': new Uint8Array(140_000_000) });
   expect(await lookInto(endless)).toMatchObject({ why: 'notABackup' });
   const bomb = blobOf({ 'book.txt': new Uint8Array(takeInLimits.bookTextBytes + 1) });
   expect(await lookInto(bomb)).toMatchObject({ why: 'tooLarge' });
-  expect(performance.now() - startedMs).toBeLessThan(10_000);
+  expect(spentMs()).toBeLessThan(10_000);
 }, 40_000);

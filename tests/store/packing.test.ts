@@ -3,6 +3,7 @@ import { strToU8, zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { checksum } from '#store/handOver/checksum.ts';
 import { Packing } from '#store/handOver/packing.ts';
+import { processorMs } from '../house/processorTime.ts';
 import { readByOthers } from './otherZip.ts';
 import { packingLimits, unpack } from './unpacking.ts';
 
@@ -75,9 +76,9 @@ describe('hostile archives are refused, soon and small', () => {
     const file = blobOf(zipSync({ 'book.txt': new Uint8Array(300_000_000) }, { level: 9 }));
     expect(file.size).toBeLessThan(limits.fileBytes);
     const heapBefore = process.memoryUsage().arrayBuffers;
-    const startedMs = performance.now();
+    const spentMs = processorMs();
     expect(await unpack(file, all, { limits })).toEqual({ kind: 'refused', why: 'tooLarge' });
-    expect(performance.now() - startedMs).toBeLessThan(5000);
+    expect(spentMs()).toBeLessThan(5000);
     expect(process.memoryUsage().arrayBuffers - heapBefore).toBeLessThan(300_000_000);
   }, 30_000);
 
