@@ -1,6 +1,6 @@
 /** `npm test`: sets up and runs every check and test, browser tests included. The same command runs before a change lands. */
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { bringOracles, browser, build, packages, root, runPackage } from './setUp.mjs';
 
 packages();
@@ -28,7 +28,9 @@ function failuresIn(report) {
   const unit = (report.testResults ?? []).flatMap(({ name, message, assertionResults }) => {
     const tests = assertionResults.filter(({ status }) => status === 'failed');
     const lines = tests.map(({ fullName, failureMessages }) => `${fullName}: ${firstLine(failureMessages[0])}`);
-    return (tests.length > 0 ? lines : message ? [firstLine(message)] : []).map((line) => `${name}: ${line}`);
+    return (tests.length > 0 ? lines : message ? [firstLine(message)] : []).map(
+      (line) => `${relative(root, name)}: ${line}`,
+    );
   });
   const inSuite = ({ file, specs = [], suites = [] }) => [
     ...specs.filter(({ ok }) => !ok).map(({ title }) => `${file}: ${title}`),
