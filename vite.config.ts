@@ -18,6 +18,10 @@ const quietZod: Plugin = {
     source === 'zod' && importer !== undefined && !importer.endsWith('quietZod.ts') ? quietZodFile : null,
 };
 
+const pureTests = ['core', 'reference', 'words', 'published', 'findings', 'records', 'documents'].map(
+  (layer) => `tests/${layer}/**/*.test.ts`,
+);
+
 export default defineConfig({
   root: 'src/app',
   base: './',
@@ -65,7 +69,20 @@ export default defineConfig({
     // Left to itself the runner keeps one core free; of two that is half.
     maxWorkers: '100%',
     hookTimeout: 60_000,
-    include: ['tests/**/*.test.{ts,tsx}'],
-    exclude: ['tests/journeys/**', 'tests/bench/**'],
+    projects: [
+      {
+        // Pure layers keep nothing between files, so that each module is read once for all of them.
+        extends: true,
+        test: { name: 'pure', include: pureTests, isolate: false },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'whole',
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: [...pureTests, 'tests/journeys/**', 'tests/bench/**'],
+        },
+      },
+    ],
   },
 });
