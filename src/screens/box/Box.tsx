@@ -11,6 +11,7 @@ import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import type { Book, BoxRecord } from '#records/book.ts';
 import { deviceZone } from '#store/device.ts';
+import { type KeptFile, useKeptFile } from '#store/hooks/useKeptFile.ts';
 import { useBookMeta, useBoxBook } from '#store/hooks.ts';
 import { en } from '#words/box.ts';
 import { formatDay } from '#words/quantity.ts';
@@ -21,7 +22,6 @@ import { gapSentence } from './gapSentence.ts';
 import { HandedOver, HandOver } from './HandOver.tsx';
 import { Differs, SheetForm } from './SheetForm.tsx';
 import { type Making, useMaking } from './useMaking.ts';
-import { type SheetFile, useSheetFile } from './useSheetFile.ts';
 
 const words = en.box;
 
@@ -53,7 +53,7 @@ function BoxPage({ box, book, by }: BoxPageProps) {
   const different = issue ? differenceSentences(sheetMatter(box, book)?.differences ?? [], issue.sheet, box, book) : [];
   const mustMake = issue === undefined || different.length > 0;
   const making = useMaking(box, book, where);
-  const file = useSheetFile(issue?.pdfHash ?? null);
+  const file = useKeptFile(issue?.pdfHash ?? null);
   const laboratory = book.laboratories.get(box.packed.laboratoryId);
   return (
     <Page
@@ -93,7 +93,7 @@ function Make({ making, issue }: { readonly making: Making; readonly issue: Issu
 
 interface HandOutProps {
   readonly issue: Issue;
-  readonly file: SheetFile;
+  readonly file: KeptFile;
   readonly zone: string;
 }
 

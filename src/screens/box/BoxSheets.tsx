@@ -4,9 +4,9 @@ import { Notice } from '#parts/Notice.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { BoxRecord } from '#records/book.ts';
 import type { Delivery } from '#store/handOver/delivery.ts';
+import { type KeptFile, useKeptFile } from '#store/hooks/useKeptFile.ts';
 import { en } from '#words/box.ts';
 import styles from './box.module.css';
-import { type SheetFile, useSheetFile } from './useSheetFile.ts';
 import { whenOf } from './when.ts';
 
 export type Issue = BoxRecord['issues'][number];
@@ -18,7 +18,7 @@ const outcomeText = (outcome: Delivery): string =>
 export const fileNameOf = ({ at, revision }: Issue, zone: string): string =>
   words.fileName(wallTimeOf(at, zone).day, revision);
 
-export function Outcome({ file }: { readonly file: SheetFile }) {
+export function Outcome({ file }: { readonly file: KeptFile }) {
   if (file.outcome === null) return null;
   return <Notice kind={file.outcome.kind === 'failed' ? 'alert' : 'quiet'}>{outcomeText(file.outcome)}</Notice>;
 }
@@ -48,7 +48,7 @@ export function BoxSheets({ issues, zone }: BoxSheetsProps) {
 }
 
 function Earlier({ issue, zone }: { readonly issue: Issue; readonly zone: string }) {
-  const file = useSheetFile(issue.pdfHash);
+  const file = useKeptFile(issue.pdfHash);
   if (file.state === 'missing') return <p className={styles.quiet}>{words.notHere}</p>;
   return (
     <>

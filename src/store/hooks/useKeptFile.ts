@@ -1,16 +1,16 @@
-/** The bytes of an issued sheet, fetched before the tap that hands them out: a share sheet opens only within seconds of a tap. */
+/** The bytes of an issued paper, fetched before the tap that hands them out: a share sheet opens only within seconds of a tap. */
 import { useEffect, useState } from 'react';
-import { getFile } from '#store/files.ts';
-import { type Delivery, deliver } from '#store/handOver/delivery.ts';
+import { getFile } from '../files.ts';
+import { type Delivery, deliver } from '../handOver/delivery.ts';
 
-export interface SheetFile {
-  /** `none`: no sheet yet. `missing`: this device holds the fact, not the bytes. */
+export interface KeptFile {
+  /** `none`: no paper yet. `missing`: this device holds the fact, not the bytes. */
   readonly state: 'none' | 'loading' | 'ready' | 'missing';
   readonly outcome: Delivery | null;
   readonly handOut: (name: string) => Promise<void>;
 }
 
-export function useSheetFile(hash: string | null): SheetFile {
+export function useKeptFile(hash: string | null): KeptFile {
   const [blob, setBlob] = useState<Blob | null | undefined>(undefined);
   const [outcome, setOutcome] = useState<Delivery | null>(null);
   useEffect(() => {
