@@ -4,8 +4,10 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
 import { blankRuleFile } from '#reference/blankRuleFile.ts';
+import { dutiesFile } from '#reference/duties.ts';
 import { commonPracticeFile, examplesFile } from '#reference/examples.ts';
 import { flowToleranceFile } from '#reference/flowTolerance.ts';
+import { holidaysFile } from '#reference/holidays.ts';
 import { limitSetFile } from '#reference/limitSet.ts';
 import { methodFile } from '#reference/methods.ts';
 import { withSources } from '#reference/namedSources.ts';
@@ -18,10 +20,12 @@ import { everydayTasksFile } from '#reference/tasks.ts';
 /** Which schema a file of shared/ goes through, by its path. A file without one fails. */
 const schemaOf: readonly (readonly [RegExp, z.ZodType])[] = [
   [/^limits\//, limitSetFile],
+  [/^duties\//, dutiesFile],
   [/^methods\//, methodFile],
   [/^states\//, statesFile],
   [/^respirators\//, respiratorsFile],
   [/^flow\//, flowToleranceFile],
+  [/^holidays\//, holidaysFile],
   [/^blanks\//, blankRuleFile],
   [/^tasks\/presumedTiers/, presumedTiersFile],
   [/^tasks\/everyday/, everydayTasksFile],

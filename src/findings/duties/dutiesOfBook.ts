@@ -4,6 +4,7 @@ import type { DeterminationFinding } from './determination.ts';
 import type { Duty } from './duty.ts';
 import type { ExposureDays } from './exposureDays.ts';
 import type { Measurement } from './measurement.ts';
+import type { NotHeld } from './notHeld.ts';
 import type { NoticeOwed } from './notice.ts';
 import type { TaskGroup } from './taskGroup.ts';
 
@@ -20,4 +21,6 @@ export interface DutiesOfBook {
   readonly determinations: readonly DeterminationFinding[];
   /** By date and person: overdue first, then by day, then those without a day. Done ones last. */
   readonly duties: readonly Duty[];
+  /** Sites whose own rule is not held complete: figures only, no duties, and whose rule governs. */
+  readonly notHeld?: readonly NotHeld[];
 }
