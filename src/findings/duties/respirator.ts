@@ -16,7 +16,19 @@ export interface RespiratorAdvice {
   readonly beyond: boolean;
   /** No upper bound is known: the factor stands on the presumed tier, or on the highest one. */
   readonly unbounded: boolean;
+  /** Not less than this: `leastApf`, or what is known to be too little where no factor can be named; null: no respirator follows. */
+  readonly floorApf: number | null;
+  /** The figure lies exactly at the PEL (none is asked for, said beside), or at what a factor holds to (the next one is recommended). */
+  readonly exactlyAt: 'pel' | 'maximumUse' | null;
+  /** The factor that is just enough by the rule's words, where the figure lies exactly at what it holds to. */
+  readonly apfByRule: number | null;
+  /** The firm's own stricter limit asks for it, the rule does not. */
+  readonly byOwnLimit: boolean;
   readonly choices: readonly Respirator[];
+  /** Among them the powered ones: a worker may choose one that protects adequately, (f)(3). */
+  readonly powered: readonly Respirator[];
+  /** Helmets and hoods that reach it only with the maker's evidence in hand. */
+  readonly withEvidence: readonly Respirator[];
   /** Air-purifying ones need HEPA-class filters (N100, R100, P100); N95 is never offered. */
   readonly hepaClass: true;
   readonly sources: readonly ReadSource[];
