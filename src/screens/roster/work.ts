@@ -1,5 +1,6 @@
 /** What one worker does on the day, as typed; where it comes from when nobody typed it yet; and its words. */
-import type { Book, PersonRecord, SampleRecord, WorkdayRecord } from '#records/book.ts';
+import type { Book, PersonRecord, SampleRecord } from '#records/book.ts';
+import type { FactBody } from '#records/fact.ts';
 import { respirators } from '#reference/respirators.ts';
 import { taskById } from '#reference/tasks.ts';
 import { en as words } from '#words/roster.ts';
@@ -12,7 +13,9 @@ export interface WorkText {
   readonly respirator: string;
 }
 
-export type Worked = NonNullable<WorkdayRecord['worked']>[number];
+export type Worked = Pick<FactBody<'workNoted.v1'>, 'shiftId' | 'taskIds' | 'jobClassificationId' | 'respirator'> & {
+  readonly factId: string;
+};
 
 /** One line of a roster: a worker and what was noted. */
 export interface RosterLine {
@@ -24,7 +27,9 @@ export interface RosterLine {
 /** The roster of a shift, as it stands in the slice, in the order of entry. */
 export const rosterOf = (shiftId: string, book: Book): readonly RosterLine[] =>
   [...book.workdays.values()].flatMap(({ id, workerId, worked = [] }) =>
-    worked.filter((each) => each.shiftId === shiftId).map((each) => ({ workdayId: id, workerId, worked: each })),
+    (worked as readonly Worked[])
+      .filter((each) => each.shiftId === shiftId)
+      .map((each) => ({ workdayId: id, workerId, worked: each })),
   );
 
 /** The last earlier day at the same site that has a roster; null where none has. */
