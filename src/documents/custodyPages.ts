@@ -4,13 +4,13 @@ import { en } from '#words/custody.ts';
 import { custodyFields } from './custodyFields.ts';
 import { custodyColumns, custodyRowCells } from './custodyRows.ts';
 import { handOverPieces } from './handOver.ts';
-import { oneLine, placeLines } from './lines.ts';
+import { type Foot, frameOn, layOut } from './layOut.ts';
 import { takeNotes } from './notes.ts';
-import type { Block, Measure, PageModel, TextLine } from './pageModel.ts';
-import { type Piece, paginate } from './paginate.ts';
-import { footerHeightPt, marginPt, type Paper, papers, runningHeadHeightPt } from './paper.ts';
+import type { Measure, PageModel } from './pageModel.ts';
+import type { Piece } from './paginate.ts';
+import type { Paper } from './paper.ts';
 import { type Frame, rulePiece, textPieces } from './pieces.ts';
-import { needsNumbers, printable } from './printable.ts';
+import { needsNumbers } from './printable.ts';
 import { tablePieces } from './table.ts';
 import { ink, type StyleName } from './typography.ts';
 
@@ -58,58 +58,33 @@ function closing(frame: Frame, sheet: CustodySheet, notes: readonly string[]): P
 }
 
 /** The foot of each page: what the sheet is, which page, and in small type what it was made with. */
-function footer(frame: Frame, sheet: CustodySheet, heightPt: number, number: number, count: number): TextLine[] {
-  const { measure, xPt, widthPt } = frame;
-  const line = (text: string, style: StyleName, baselinePt: number, align: 'left' | 'right') =>
-    placeLines(measure, [{ text, style, gluedToNext: false }], { xPt, widthPt, firstBaselinePt: baselinePt, align });
+function footOf(sheet: CustodySheet): Foot {
   const made = [en.title, en.madeOn(dayOf(sheet.issuedAt), timeOf(sheet.issuedAt)), en.revision(sheet.revision)].join(
     ' · ',
   );
-  const left = sheet.practice ? `${en.example} · ${made}` : made;
   const { app, rules, formulas } = sheet.editions;
   const links = sheet.heads.map(({ factId, link }) => `${factId} ${link.slice(0, 16)}`).join(', ');
-  const basis = [en.editions(app, rules, formulas), en.headsShort(links)].join(' · ');
-  const firstPt = heightPt - marginPt - footerHeightPt + 16;
-  return [
-    ...line(left, 'bodyStrong', firstPt, 'left'),
-    ...line(en.page(number, count), 'bodyStrong', firstPt, 'right'),
-    ...line(oneLine(measure, basis, 'small', widthPt), 'small', firstPt + 11, 'left'),
-  ];
-}
-
-function runningHead(frame: Frame, sheet: CustodySheet): TextLine[] {
-  const { measure, xPt, widthPt } = frame;
-  const text = oneLine(measure, [en.goesOn, sheet.firmName, sheet.site.name].join(' · '), 'body', widthPt);
-  const place = { xPt, widthPt, firstBaselinePt: marginPt + 9, align: 'left' } as const;
-  return placeLines(measure, [{ text, style: 'body', gluedToNext: false }], place);
+  return {
+    left: sheet.practice ? `${en.example} · ${made}` : made,
+    page: en.page,
+    basis: [en.editions(app, rules, formulas), en.headsShort(links)].join(' · '),
+  };
 }
 
 export function custodyPages(sheet: CustodySheet, paper: Paper, measure: Measure): PageModel {
-  const { widthPt, heightPt } = papers[paper];
-  const frame: Frame = { measure, xPt: marginPt, widthPt: widthPt - 2 * marginPt };
+  const frame = frameOn(measure, paper, 'lying');
   const notes = takeNotes(measure);
   const fields = custodyFields(frame, sheet, notes);
   const table = cassettes(frame, sheet, notes);
   const hands = handOverPieces(frame, sheet, notes);
   const pieces = [...opening(frame, sheet), fields, ...table, ...hands, ...closing(frame, sheet, notes.taken())];
-  const bodies: Block[][] = paginate(pieces, {
-    firstTopPt: marginPt - 6,
-    nextTopPt: marginPt + runningHeadHeightPt,
-    bottomPt: heightPt - marginPt - footerHeightPt,
-  });
-  const plain = (text: string) => printable(text, measure.holds).replaceAll('\n', ' ');
-  return {
+  const goesOn = [en.goesOn, sheet.firmName, sheet.site.name].join(' · ');
+  return layOut(measure, {
     paper,
-    widthPt,
-    heightPt,
-    title: plain(en.documentTitle(sheet.site.name, dayOf(sheet.issuedAt), sheet.revision)),
-    author: plain(sheet.firmName),
-    lang: en.lang,
+    stance: 'lying',
+    title: en.documentTitle(sheet.site.name, dayOf(sheet.issuedAt), sheet.revision),
+    author: sheet.firmName,
     across: sheet.practice ? en.example : null,
-    pages: bodies.map((blocks, index) => ({
-      blocks,
-      runningHead: index === 0 ? [] : runningHead(frame, sheet),
-      footer: footer(frame, sheet, heightPt, index + 1, bodies.length),
-    })),
-  };
+    sections: [{ lang: en.lang, pieces, goesOn, foot: footOf(sheet) }],
+  });
 }

@@ -3,13 +3,12 @@
  * the device. The same sheet, record, paper and typefaces give the same bytes in one engine; engines differ in how they compress, so
  * the bytes handed out are kept.
  */
-import { toBytes } from 'pdfkit/output';
 import type { CustodySheet } from '#records/custodySheet.ts';
 import { en } from '#words/custody.ts';
 import { custodyPages } from './custodyPages.ts';
-import { type Paper, papers } from './paper.ts';
-import { drawPages } from './pdf/draw.ts';
-import { type FontBytes, measureOf, openPdf } from './pdf/open.ts';
+import type { Paper } from './paper.ts';
+import type { FontBytes } from './pdf/open.ts';
+import { type Attachment, writePdf } from './pdf/write.ts';
 
 export interface CustodyPdfOptions {
   readonly paper: Paper;
@@ -28,35 +27,26 @@ export async function custodyPdf(
   sheet: CustodySheet,
   { paper, fonts, record = null }: CustodyPdfOptions,
 ): Promise<Uint8Array> {
-  const document = openPdf(fonts, {
-    paper: papers[paper],
-    lang: en.lang,
-    createdAt: sheet.issuedInstant,
-    creator: `Fullshift ${sheet.editions.app}`,
-  });
-  const model = custodyPages(sheet, paper, measureOf(document));
-  document.info.Title = model.title;
-  document.info.Author = model.author;
-  const bytes = toBytes(document);
-  const issued = new Date(sheet.issuedInstant);
-  document.file(new TextEncoder().encode(JSON.stringify(sheet)), {
+  const data: Attachment = {
     name: attachmentName,
     type: 'application/json',
     description: en.attached,
     relationship: 'Data',
-    creationDate: issued,
-    modifiedDate: issued,
+    text: JSON.stringify(sheet),
+  };
+  const beside = (text: string): Attachment => ({
+    name: recordName,
+    type: 'text/plain',
+    description: en.attachedRecord[sheet.workersShownAs],
+    relationship: 'Source',
+    text,
   });
-  if (record !== null)
-    document.file(new TextEncoder().encode(record), {
-      name: recordName,
-      type: 'text/plain',
-      description: en.attachedRecord[sheet.workersShownAs],
-      relationship: 'Source',
-      creationDate: issued,
-      modifiedDate: issued,
-    });
-  drawPages(document, model);
-  document.end();
-  return bytes;
+  return writePdf({
+    fonts,
+    lang: en.lang,
+    issuedInstant: sheet.issuedInstant,
+    app: sheet.editions.app,
+    pagesOf: (measure) => custodyPages(sheet, paper, measure),
+    attachments: record === null ? [data] : [data, beside(record)],
+  });
 }

@@ -53,6 +53,8 @@ export interface TableRowBlock {
 export type Block = TextBlock | RuleBlock | TableHeadBlock | TableRowBlock;
 
 export interface Page {
+  /** Where a part of the paper is in another language than the whole; its pages follow each other. */
+  readonly lang?: string;
   readonly blocks: readonly Block[];
   /** Repeated on every page but the first, and at the foot of each: for the eye only. */
   readonly runningHead: readonly TextLine[];

@@ -40,5 +40,18 @@ export const styles = {
   word: style('regular', 8, 13, ink.text),
   quietWord: style('regular', 8, 13, ink.quiet),
   small: style('regular', 6.5, 8.5, ink.quiet),
+  read: style('regular', 10.5, 15, ink.text),
+  readStrong: style('bold', 10.5, 15, ink.text),
+  readLabel: style('regular', 9, 15, ink.quiet),
+  readHeading: style('bold', 11, 16, ink.accent),
+  big: style('bold', 32, 40, ink.text),
+  statement: style('bold', 13, 18, ink.text),
+  sum: style('regular', 8.5, 12, ink.text),
+  sumStrong: style('bold', 8.5, 12, ink.text),
+  signDanger: style('bold', 92, 104, ink.text),
+  signLegend: style('bold', 33, 42, ink.text),
+  signQuiet: style('regular', 14, 20, ink.text),
+  labelDanger: style('bold', 66, 74, ink.text),
+  labelLegend: style('bold', 21, 28, ink.text),
 } as const satisfies Record<string, TextStyle>;
 export type StyleName = keyof typeof styles;

@@ -51,9 +51,10 @@ function drawWatermark(document: PDFDocument, model: PageModel, across: string):
   asArtifact(document, 'Background', () => {
     const centre: [number, number] = [model.widthPt / 2, model.heightPt / 2];
     document.save().rotate(-32, { origin: centre });
-    document.font('bold').fontSize(150).fillColor(ink.example);
+    const sizePt = Math.min(150, model.widthPt / 5.1);
+    document.font('bold').fontSize(sizePt).fillColor(ink.example);
     const startPt = centre[0] - document.widthOfString(across) / 2;
-    document.text(across, startPt, centre[1] + 50, { lineBreak: false, baseline: 'alphabetic' });
+    document.text(across, startPt, centre[1] + sizePt / 3, { lineBreak: false, baseline: 'alphabetic' });
     document.restore();
   });
 }
@@ -62,12 +63,19 @@ function drawWatermark(document: PDFDocument, model: PageModel, across: string):
 export function drawPages(document: PDFDocument, model: PageModel): void {
   const root = document.struct('Document');
   document.addStructure(root);
+  // A part in another language than the whole says so, so that it is read aloud in that language.
+  let part = { lang: model.lang, element: root };
+  const turnTo = (lang: string) => {
+    if (lang === part.lang) return;
+    part = { lang, element: lang === model.lang ? root : document.struct('Sect', { lang }) };
+    if (part.element !== root) root.add(part.element);
+  };
   const tables = new Map<string, OpenTable>();
   const tableOf = (id: string): OpenTable => {
     const found = tables.get(id);
     if (found) return found;
     const opened = { table: document.struct('Table'), body: document.struct('TBody') };
-    root.add(opened.table);
+    part.element.add(opened.table);
     tables.set(id, opened);
     return opened;
   };
@@ -95,12 +103,13 @@ export function drawPages(document: PDFDocument, model: PageModel): void {
         for (const { lines } of block.cells) drawLines(document, lines);
       });
     const element = document.struct(block.tag);
-    root.add(element);
+    part.element.add(element);
     element.add(() => drawLines(document, block.lines));
     element.end();
   };
   for (const page of model.pages) {
-    document.addPage();
+    turnTo(page.lang ?? model.lang);
+    document.addPage({ size: [model.widthPt, model.heightPt], margin: 0 });
     if (model.across) drawWatermark(document, model, model.across);
     const repeated = [...page.runningHead, ...page.footer];
     asArtifact(document, 'Pagination', () => {

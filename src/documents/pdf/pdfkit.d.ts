@@ -41,8 +41,8 @@ declare module 'pdfkit' {
     save(): this;
     restore(): this;
     rotate(degrees: number, options: { origin: [number, number] }): this;
-    addPage(): this;
-    struct(type: string, options?: { scope?: 'Column' | 'Row' }): StructureElement;
+    addPage(options: { size: [number, number]; margin: number }): this;
+    struct(type: string, options?: { scope?: 'Column' | 'Row'; lang?: string }): StructureElement;
     addStructure(element: StructureElement): this;
     markContent(tag: 'Artifact', options: { type: 'Layout' | 'Pagination' | 'Background' }): this;
     endMarkedContent(): this;
