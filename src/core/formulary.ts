@@ -7,7 +7,7 @@ import { filterLoading } from './filterLoading.ts';
 import { averageFlow, flowChange, lowerFlow } from './flow.ts';
 import type { FormulaText } from './formula.ts';
 import { kelvin, rotameterFlow } from './meterCorrection.ts';
-import { maximumUseConcentration } from './protection.ts';
+import { maximumUseConcentration, neededFactor } from './protection.ts';
 import { meanOfReadings, readingHalfWidth, readingMidpoint } from './reading.ts';
 import { errorOfConsecutive, lowerConfidence, saeFromVariation, shareOfLimit, upperConfidence } from './saeLimits.ts';
 import { sampledVolume } from './sampledVolume.ts';
@@ -54,6 +54,7 @@ const all: readonly ListedFormula[] = [
   filterLoading,
   blanksNeeded,
   maximumUseConcentration,
+  neededFactor,
 ];
 
 export const formulary: ReadonlyMap<string, ListedFormula> = new Map(all.map((one) => [one.name, one]));

@@ -21,3 +21,19 @@ export const maximumUseConcentration = formula({
   increasesWith: ['F', 'A'],
   compute: ({ F, A }) => F * A,
 });
+
+/** Least factor that an exposure needs: MUC = F × A solved for the factor. Not one of the table yet; it is looked up there. */
+export const neededFactor = formula({
+  symbol: 'F',
+  name: 'neededFactor',
+  unit: '',
+  inputs: {
+    C: { name: 'concentrationOutsideTheMask', unit: 'µg/m³' },
+    A: { name: 'allowableAverage', unit: 'µg/m³' },
+  },
+  expression: 'F = C / A',
+  source: { title: 'Maximum use concentration of 29 CFR 1910.134(b), solved for the factor', mark: 'DERIVED' },
+  increasesWith: ['C'],
+  decreasesWith: ['A'],
+  compute: ({ C, A }) => C / A,
+});

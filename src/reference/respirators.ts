@@ -22,8 +22,21 @@ const respirator = z.strictObject({
 });
 export type Respirator = z.infer<typeof respirator>;
 
+/** When one is asked for, and how it is chosen: 29 CFR 1926.62(f). */
+const selection = z.strictObject({
+  key: z.enum(['abovePel', 'controlsNotEnough', 'onWish', 'interim', 'hepaClass', 'poweredOnWish', 'eyeIrritation']),
+  paragraph: z.string(),
+  source,
+});
+/** What must be there for a factor to hold. */
+const condition = z.strictObject({ key: z.enum(['programme', 'fitTest', 'training', 'medicalEvaluation']), source });
+export type RespiratorSelection = z.infer<typeof selection>;
+export type RespiratorCondition = z.infer<typeof condition>;
+
 export const respiratorsFile = z.strictObject({
   effective: period,
+  selection: z.array(selection),
+  conditions: z.array(condition),
   immediatelyDangerous: quantity('µg/m³').describe('Above this no maximum use concentration holds'),
   respirators: z.array(respirator),
 });
@@ -33,3 +46,5 @@ const read = readOnce(respiratorsFile, respiratorFile);
 /** Rows of the table, the least protective first. */
 export const respirators = (): readonly Respirator[] => read().respirators;
 export const immediatelyDangerous = () => read().immediatelyDangerous;
+export const respiratorSelection = (): readonly RespiratorSelection[] => read().selection;
+export const respiratorConditions = (): readonly RespiratorCondition[] => read().conditions;

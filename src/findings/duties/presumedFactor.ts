@@ -4,6 +4,7 @@ import { exactly, lowerOf, upperOf } from '#core/estimate.ts';
 import { type Recorded, recorded, type Term, type Working } from '#core/formula.ts';
 import { neededFactor } from '#core/protection.ts';
 import { allowableAverage } from '#core/twa.ts';
+import type { LimitsHere } from '#reference/limits.ts';
 import { type Presumption, presumedTiers } from '#reference/presumption.ts';
 import { tableFactors } from './protectionFactor.ts';
 import type { RespiratorQuestion } from './respirators.ts';
@@ -33,14 +34,19 @@ export interface PresumedFactor {
 }
 
 /** null: nothing is presumed. Over 8 hours the level is an average over the shift and held against what such a shift may reach. */
-export function presumedFactor(presumption: Presumption, pel: Recorded, hours: Term | null): PresumedFactor | null {
+export function presumedFactor(
+  presumption: Presumption,
+  pel: Recorded,
+  limits: LimitsHere,
+  hours: Term | null,
+): PresumedFactor | null {
   const least = presumption.leastApf?.value;
   if (least === undefined) return null;
   const limit = lowerOf(pel.estimate);
   const top = takenUpTo(presumption, limit);
   const bounded = presumption.tier !== '1b';
   if (top === null) return { apf: least, bounded, working: null };
-  const A = hours === null ? pel : allowed(pel, hours);
+  const A = hours === null ? pel : allowed(pel, limits, hours);
   const C = recorded('presumedLevel', 'µg/m³', exactly(top), ['limit:presumed']);
   const working = neededFactor.of({ C, A });
   const needed = upperOf(working.estimate);
@@ -49,9 +55,12 @@ export function presumedFactor(presumption: Presumption, pel: Recorded, hours: T
   return { apf: apf ?? Math.max(...tableFactors()), bounded, working };
 }
 
-/** The allowable average of so many hours: the limit's own 8-hour dose over them. */
-export function allowed(pel: Recorded, hours: Term): Working {
-  const dose = lowerOf(pel.estimate) * 8;
+/**
+ * The allowable average of so many hours: the limit's own dose over them (29 CFR 1926.62(c)(2): 50 over 8 hours is 400). A set without
+ * that clause holds the 8-hour average against its limit, which comes to the same.
+ */
+export function allowed(pel: Recorded, limits: LimitsHere, hours: Term): Working {
+  const dose = lowerOf(pel.estimate) * (limits.set.pel.twaMin.value / 60);
   return allowableAverage.of({
     L: pel,
     D: recorded('allowableDose', 'µg·h/m³', exactly(dose), [...pel.because]),

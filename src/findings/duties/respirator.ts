@@ -12,6 +12,8 @@ export interface RespiratorAdvice {
   readonly leastApf: number | null;
   readonly byDay: Term | null;
   readonly byTask: Term | null;
+  /** How a presumed level gives its factor; null where it was measured, or where the tier has no upper level to work from. */
+  readonly presumedWorking: Term | null;
   /** The air itself is at or above what is immediately dangerous, or no factor reaches. */
   readonly beyond: boolean;
   /** No upper bound is known: the factor stands on the presumed tier, or on the highest one. */

@@ -3,15 +3,17 @@
  * of the day; 400 / h is only used for a presumed level, which is an average over the shift: never both. The air of the task's minutes
  * is held against the PEL too, and the higher factor is recommended. Doubt never lowers a factor.
  */
-import { type Estimate, exactly, lowerOf, upperOf } from '#core/estimate.ts';
+import { exactly, lowerOf, upperOf } from '#core/estimate.ts';
 import { type Recorded, recorded, type Term } from '#core/formula.ts';
 import { neededFactor } from '#core/protection.ts';
 import type { LimitsHere } from '#reference/limits.ts';
 import type { Presumption } from '#reference/presumption.ts';
-import { type Respirator, respiratorSelection, respirators } from '#reference/respirators.ts';
+import { respiratorSelection, respirators } from '#reference/respirators.ts';
+import type { ReadSource } from '#reference/source.ts';
+import { decidedFactor } from './decidedFactor.ts';
 import type { Measurement } from './measurement.ts';
-import { highestPresumedApf, presumedFactor, presumptionEnds } from './presumedFactor.ts';
-import { factorFor, higherOf, isDangerous, type NeededFactor } from './protectionFactor.ts';
+import { presumedFactor, presumptionEnds } from './presumedFactor.ts';
+import { factorFor, higherOf, isDangerous } from './protectionFactor.ts';
 import type { RespiratorAdvice } from './respirator.ts';
 
 export interface RespiratorQuestion {
@@ -32,52 +34,83 @@ export interface RespiratorQuestion {
 
 /** The least protective respirator that is enough. */
 export function respiratorFor(question: RespiratorQuestion): RespiratorAdvice {
-  const { measurement, presumption } = question;
-  const pel = pelOf(question);
-  const day = dayTerm(measurement);
-  const task = question.taskUgPerM3 === undefined ? highestOfSamples(measurement) : question.taskUgPerM3;
-  const byDay = day && neededFactor.of({ C: day, A: pel });
-  const byTask = task && neededFactor.of({ C: task, A: pel });
-  const ended = presumptionEnds(question, lowerOf(pel.estimate));
-  const presumed = ended ? null : presumedFactor(presumption, pel, question.hoursWorked ?? null);
+  const { measurement, presumption, limits } = question;
+  const A = pelOf(question);
+  const figures = figuresOf(question, A);
+  const { day, task, byDay, byTask } = figures;
+  const ended = presumptionEnds(question, lowerOf(A.estimate));
+  const presumed = ended ? null : presumedFactor(presumption, A, limits, question.hoursWorked ?? null);
   const known = higherOf(factorFor(byDay), factorFor(byTask));
-  const found = decided(known, presumed, { day, task, measurement, tierless: presumption.tier === 'none' });
-  const beyond = [day, task].some((term) => term !== null && isDangerous(term.estimate)) || found.outOfTable;
-  const notNeeded = ended && measurement !== null && factorFor(byDay).apf === null && !beyond;
-  const floorApf = beyond ? null : found.floorApf;
-  const choices = floorApf === null ? [] : enough(floorApf, question.eyeIrritation === true, ({ apf }) => apf.value);
+  const found = decidedFactor({ known, presumed, day, task, measurement, tier: presumption.tier });
+  const beyond = known.outOfTable || figures.dangerous;
+  const kept = beyond ? beyondAll : found;
+  const notNeeded = !beyond && ended && factorFor(byDay).apf === null && measurement?.provesNotAbovePel === true;
   return {
-    from: notNeeded ? 'notNeededByResult' : from(found, presumed),
-    leastApf: beyond || found.unbounded === 'noFactor' ? null : floorApf,
+    from: notNeeded ? 'notNeededByResult' : found.byResult ? 'result' : 'presumed',
+    leastApf: found.unbounded === 'noFactor' ? null : kept.floorApf,
     byDay,
     byTask,
+    presumedWorking: presumed?.working ?? null,
     beyond,
     unbounded: found.unbounded !== 'no',
-    floorApf,
-    exactlyAt: beyond ? null : found.exactlyAt,
-    apfByRule: beyond ? null : found.apfByRule,
+    floorApf: kept.floorApf,
+    exactlyAt: kept.exactlyAt,
+    apfByRule: kept.apfByRule,
     byOwnLimit: isOwn(question) && !crossesRule(question, day, task),
-    choices,
-    powered: choices.filter(({ supply }) => supply === 'poweredAirPurifying'),
-    withEvidence:
-      floorApf === null
-        ? []
-        : enough(floorApf, question.eyeIrritation === true, (one) => one.apfWithEvidence?.value ?? 0).filter(
-            ({ id }) => !choices.some((one) => one.id === id),
-          ),
+    ...choicesFor(kept.floorApf, question.eyeIrritation === true),
     hepaClass: true,
-    sources: [
-      ...respiratorSelection()
-        .filter(({ key }) => key === 'abovePel' || key === 'hepaClass')
-        .map(({ source }) => source),
-      ...respirators()
-        .slice(0, 1)
-        .map(({ source }) => source),
-      ...(ended ? [] : presumption.sources),
-    ],
+    sources: [...sourcesOfChoice(), ...(ended ? [] : presumption.sources)],
     because: measurement?.because ?? [],
   };
 }
+
+const beyondAll = { floorApf: null, exactlyAt: null, apfByRule: null } as const;
+
+interface Figures {
+  readonly day: Term | null;
+  readonly task: Term | null;
+  readonly byDay: Term | null;
+  readonly byTask: Term | null;
+  readonly dangerous: boolean;
+}
+
+function figuresOf({ measurement, taskUgPerM3 }: RespiratorQuestion, A: Recorded): Figures {
+  const day = dayTerm(measurement);
+  const task = taskUgPerM3 === undefined ? highestOfSamples(measurement) : taskUgPerM3;
+  return {
+    day,
+    task,
+    byDay: day && neededFactor.of({ C: day, A }),
+    byTask: task && neededFactor.of({ C: task, A }),
+    dangerous: [day, task].some((term) => term !== null && isDangerous(term.estimate)),
+  };
+}
+
+/** Respirators that reach the floor; of helmets and hoods those that do so only with the maker's evidence stand apart. */
+export function choicesFor(
+  floorApf: number | null,
+  eyeIrritation: boolean,
+): Pick<RespiratorAdvice, 'choices' | 'powered' | 'withEvidence'> {
+  if (floorApf === null) return { choices: [], powered: [], withEvidence: [] };
+  const fit = respirators().filter(
+    ({ facepiece }) => !(eyeIrritation && (facepiece === 'half' || facepiece === 'quarter')),
+  );
+  const choices = fit.filter(({ apf }) => apf.value >= floorApf);
+  return {
+    choices,
+    powered: choices.filter(({ supply }) => supply === 'poweredAirPurifying'),
+    withEvidence: fit.filter(
+      ({ apf, apfWithEvidence }) => apf.value < floorApf && (apfWithEvidence?.value ?? 0) >= floorApf,
+    ),
+  };
+}
+
+const sourcesOfChoice = (): ReadSource[] => [
+  ...respiratorSelection().flatMap(({ key, source }) => (key === 'abovePel' || key === 'hepaClass' ? [source] : [])),
+  ...respirators()
+    .slice(0, 1)
+    .map(({ source }) => source),
+];
 
 const isOwn = ({ ownPelUgPerM3, limits }: RespiratorQuestion): boolean =>
   typeof ownPelUgPerM3 === 'number' && ownPelUgPerM3 < limits.set.pel.value;
@@ -116,50 +149,3 @@ function isHigher({ estimate: a }: Term, { estimate: b }: Term): boolean {
   const [x, y] = [upperOf(a), upperOf(b)];
   return x === y ? lowerOf(a) > lowerOf(b) : x > y;
 }
-
-const enough = (floor: number, forEyes: boolean, factorOf: (one: Respirator) => number): Respirator[] =>
-  respirators().filter(
-    (one) => factorOf(one) >= floor && !(forEyes && (one.facepiece === 'half' || one.facepiece === 'quarter')),
-  );
-
-interface Decided {
-  readonly floorApf: number | null;
-  /** `noFactor`: the rule gives no bound, so that none can be named; `tier`: the factor stands on a tier. */
-  readonly unbounded: 'no' | 'tier' | 'noFactor';
-  readonly exactlyAt: RespiratorAdvice['exactlyAt'];
-  readonly apfByRule: number | null;
-  readonly outOfTable: boolean;
-  readonly byResult: boolean;
-}
-
-interface Around {
-  readonly day: Term | null;
-  readonly task: Term | null;
-  readonly measurement: Measurement | null;
-  readonly tierless: boolean;
-}
-
-const isOpen = (estimate: Estimate | null | undefined): boolean => estimate?.kind === 'atLeast';
-
-/** The higher of what the figures need and of what is presumed. A figure without an upper bound stands on the tier, or on the highest. */
-function decided(known: NeededFactor, presumed: ReturnType<typeof presumedFactor>, around: Around): Decided {
-  const { day, task, measurement, tierless } = around;
-  const open = isOpen(day?.estimate) || isOpen(task?.estimate);
-  const highest =
-    open && tierless && measurement?.band !== 'open' && measurement !== null ? highestPresumedApf() : null;
-  const fromTier = presumed?.apf ?? highest;
-  const floorApf = Math.max(known.apf ?? 0, fromTier ?? 0) || null;
-  const byResult = (known.apf ?? 0) > (fromTier ?? 0);
-  const noFactor = presumed !== null && !presumed.bounded && (measurement === null || open || day === null);
-  return {
-    floorApf,
-    unbounded: noFactor ? 'noFactor' : open ? 'tier' : 'no',
-    exactlyAt: byResult || floorApf === null ? known.exactlyAt : null,
-    apfByRule: byResult ? known.apfByRule : null,
-    outOfTable: known.outOfTable,
-    byResult,
-  };
-}
-
-const from = (found: Decided, presumed: ReturnType<typeof presumedFactor>): RespiratorAdvice['from'] =>
-  found.byResult || presumed === null ? 'result' : 'presumed';
