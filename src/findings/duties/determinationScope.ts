@@ -1,0 +1,74 @@
+/** What bears on the initial determination of one task group at one site: its days there, what was measured there, what a job rests on. */
+import type { Book, RelianceRecord } from '#records/book.ts';
+import type { Measurement } from './measurement.ts';
+import { type GroupDay, groupKeyOf } from './taskGroup.ts';
+
+export interface Relied {
+  readonly reliance: RelianceRecord;
+  /** null where it is not in the book: nothing is proven by it. */
+  readonly measurement: Measurement | null;
+}
+
+export interface Scope {
+  readonly siteId: string;
+  readonly groupKey: string;
+  /** Measured or reported at this site, with a result or with one that is owed; in the order of days. */
+  readonly own: readonly Measurement[];
+  readonly relied: readonly Relied[];
+  readonly days: readonly GroupDay[];
+}
+
+const nameOf = (siteId: string, groupKey: string): string => `${siteId} ${groupKey}`;
+/** A reliance names no setting: it bears on both. */
+const tasksOfKey = (groupKey: string): string => groupKey.slice(groupKey.indexOf('|'));
+
+const byDay = (a: Measurement, b: Measurement): number =>
+  a.workOn < b.workOn ? -1 : a.workOn > b.workOn ? 1 : a.id < b.id ? -1 : 1;
+
+interface Growing {
+  readonly siteId: string;
+  readonly groupKey: string;
+  readonly own: Measurement[];
+  readonly relied: Relied[];
+  readonly days: GroupDay[];
+}
+
+function addReliances(scopes: Map<string, Growing>, measurements: ReadonlyMap<string, Measurement>, book: Book): void {
+  const bySite = new Map<string, Growing[]>();
+  for (const scope of scopes.values()) bySite.set(scope.siteId, [...(bySite.get(scope.siteId) ?? []), scope]);
+  for (const reliance of book.reliances.values()) {
+    const siteId = reliance.shiftId.slice(0, reliance.shiftId.indexOf('.'));
+    const setting = book.sites.get(siteId)?.setting ?? 'indoors';
+    const key = groupKeyOf(setting, reliance.jobClassificationId, reliance.taskIds);
+    const known = (bySite.get(siteId) ?? []).filter(({ groupKey }) => tasksOfKey(groupKey) === tasksOfKey(key));
+    const relied = { reliance, measurement: measurements.get(reliance.measurementId) ?? null };
+    if (known.length === 0) {
+      const scope: Growing = { siteId, groupKey: key, own: [], relied: [relied], days: [] };
+      scopes.set(nameOf(siteId, key), scope);
+      bySite.set(siteId, [...(bySite.get(siteId) ?? []), scope]);
+    } else for (const scope of known) scope.relied.push(relied);
+  }
+}
+
+/** By site and group. A void cassette without a result is no measurement, and bears on nothing. */
+export function scopesOf(
+  measurements: ReadonlyMap<string, Measurement>,
+  book: Book,
+  days: readonly GroupDay[],
+): readonly Scope[] {
+  const scopes = new Map<string, Growing>();
+  const at = (siteId: string, groupKey: string): Growing => {
+    const name = nameOf(siteId, groupKey);
+    const held = scopes.get(name) ?? { siteId, groupKey, own: [], relied: [], days: [] };
+    scopes.set(name, held);
+    return held;
+  };
+  for (const day of days) at(day.siteId, day.groupKey).days.push(day);
+  for (const measurement of measurements.values())
+    if (measurement.siteId !== null && (measurement.receipts.length > 0 || measurement.resultOwed))
+      at(measurement.siteId, measurement.groupKey).own.push(measurement);
+  addReliances(scopes, measurements, book);
+  return [...scopes.entries()]
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([, scope]) => ({ ...scope, own: scope.own.sort(byDay) }));
+}
