@@ -70,6 +70,8 @@ export interface NoticeValues extends Occasion {
   readonly allowableUgPerM3: number | null;
   readonly document: string;
   readonly paragraph: string;
+  /** False: a rule of the state may govern that is not held complete. */
+  readonly ruleHeld: boolean;
   readonly pelStatement: 'was' | 'mayHaveBeen' | null;
   readonly correctiveAction: { readonly en: string; readonly es: string | null } | null;
   readonly respirator: InTwoLanguages | null;
@@ -141,6 +143,7 @@ export function noticeValues(input: NoticeInput): NoticeValues {
     allowableUgPerM3: exactOf(finding?.allowableAverage?.estimate),
     document: set.document,
     paragraph: set.duties?.notice.paragraph ?? '',
+    ruleHeld: measurement.limits.heldComplete,
     pelStatement: pelStatementOf(measurement),
     correctiveAction: input.correctiveAction,
     respirator: input.respirator,

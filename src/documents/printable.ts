@@ -4,7 +4,9 @@ const isInvisible = (character: string): boolean => /\p{C}|[\u2028\u2029]/u.test
 const named = (character: string): string =>
   `U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
 
-const lineOrdered = (text: string): string => text.normalize('NFC').replace(/\r\n?/g, '\n').replaceAll('\t', ' ');
+/** The narrow space between groups of digits is none of the typeface's: one that does not break stands for it. */
+const lineOrdered = (text: string): string =>
+  text.normalize('NFC').replace(/\r\n?/g, '\n').replaceAll('\t', ' ').replaceAll('\u202f', '\u00a0');
 
 const isShown = (character: string, holds: (codePoint: number) => boolean): boolean =>
   character === '\n' || (!isInvisible(character) && holds(character.codePointAt(0) ?? 0));

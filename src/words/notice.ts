@@ -9,6 +9,8 @@ export const en = {
   title: 'Notice: lead in the air at work',
   lead: (firm: string, day: string) =>
     `${firm} measured the air that workers breathed in on ${formatDay(day, 'en', 'weekday')}.`,
+  leadReported: (firm: string, day: string) =>
+    `${firm} was given a measurement of the air that workers breathed in on ${formatDay(day, 'en', 'weekday')}.`,
   documentTitle: (site: string, day: string, revision: string) =>
     `Notice of results, ${site}, ${day}, revision ${revision}`,
   average: 'Lead in the air, average over 8 hours',
@@ -21,6 +23,9 @@ export const en = {
   between: '“Between” means: it lies somewhere from the first figure to the second.',
   owed: 'A part of the day has no result yet. A new notice follows when it comes.',
   standing: 'Where it stands',
+  limitHead: 'Limit',
+  verdictHead: 'This result',
+  limitTextHead: 'What the limit is',
   limit: (which: Which, limit: number) =>
     `${which === 'pel' ? 'Permissible exposure limit (PEL)' : 'Action level'}, ${formatInWorking(limit, 'µg/m³')}`,
   limitText: {
@@ -45,7 +50,7 @@ export const en = {
     mayHaveBeen: (limit: number) =>
       `Exposure may have been at or above the permissible exposure limit of ${formatInWorking(limit, 'µg/m³')}, without regard to respirators. The measurement does not settle it.`,
   },
-  corrective: 'What was done about it, or will be done, to bring it below the limit',
+  corrective: 'What was done about it, or will be done, to bring it down',
   correctiveAlso: 'What was done about it, or will be done',
   correctiveIn: 'In the words of the firm, in English:',
   measured: 'What was measured',
@@ -95,6 +100,8 @@ export const en = {
   postedOpen: 'Posted at: ____________________________________',
   signFor: 'For the firm',
   signRead: 'Read aloud to, or handed to, those who are named above',
+  notHeld:
+    'A rule of this state may govern that is not held complete here. The figures stand; that rule decides what must be done.',
   basis: (document: string, paragraph: string) =>
     `Given under ${document}${paragraph === '' ? '' : `, paragraph ${paragraph}`}. The current text of the rule, and state and local rules, decide.`,
 };
@@ -104,6 +111,8 @@ export type NoticeWords = typeof en;
 export const es: NoticeWords = {
   title: 'Aviso: plomo en el aire del trabajo',
   lead: (firm, day) => `${firm} midió el aire que respiraron los trabajadores el ${formatDay(day, 'es', 'weekday')}.`,
+  leadReported: (firm, day) =>
+    `${firm} recibió una medición del aire que respiraron los trabajadores el ${formatDay(day, 'es', 'weekday')}.`,
   documentTitle: (site, day, revision) => `Aviso de resultados, ${site}, ${day}, revisión ${revision}`,
   average: 'Plomo en el aire, promedio de 8 horas',
   averageNone: 'Todavía no hay cifra',
@@ -115,6 +124,9 @@ export const es: NoticeWords = {
   between: '“Entre” quiere decir: está en algún punto de la primera cifra a la segunda.',
   owed: 'Una parte del día todavía no tiene resultado. Cuando llegue, habrá un aviso nuevo.',
   standing: 'Cómo queda frente a los límites',
+  limitHead: 'Límite',
+  verdictHead: 'Este resultado',
+  limitTextHead: 'Qué es el límite',
   limit: (which, limit) =>
     `${which === 'pel' ? 'Límite de exposición permisible (PEL)' : 'Nivel de acción'}, ${formatInWorking(limit, 'µg/m³')}`,
   limitText: {
@@ -139,7 +151,7 @@ export const es: NoticeWords = {
     mayHaveBeen: (limit) =>
       `La exposición pudo haber estado en el límite de exposición permisible de ${formatInWorking(limit, 'µg/m³')} o por encima, sin tomar en cuenta los respiradores. La medición no lo deja claro.`,
   },
-  corrective: 'Qué se hizo o se hará para bajarla del límite',
+  corrective: 'Qué se hizo o se hará para bajarla',
   correctiveAlso: 'Qué se hizo o se hará',
   correctiveIn: 'En las palabras de la empresa, en inglés:',
   measured: 'Qué se midió',
@@ -189,6 +201,8 @@ export const es: NoticeWords = {
   postedOpen: 'Puesto a la vista en: ____________________________________',
   signFor: 'Por la empresa',
   signRead: 'Leído o entregado a las personas nombradas arriba',
+  notHeld:
+    'Puede regir una regla de este estado que aquí no está completa. Las cifras valen; esa regla decide qué hay que hacer.',
   basis: (document, paragraph) =>
     `Se da según ${document}${paragraph === '' ? '' : `, párrafo ${paragraph}`}. Valen el texto vigente de la regla y las reglas estatales y locales.`,
 };

@@ -1,0 +1,53 @@
+/** Writes the papers that people should look at to tests/out/papers: as PDF, and as PNG where pdftoppm is here. */
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { makeNoticePdf } from '#documents/noticePdf.ts';
+import { oracle } from '../house/oracles.ts';
+import { below, idOf, measurementOf, noticeInput, peopleOf } from './papers.ts';
+
+const out = 'tests/out/papers';
+
+const looks: Readonly<Record<string, () => Promise<{ readonly bytes: Uint8Array }>>> = {
+  noticeAbove: () => makeNoticePdf(noticeInput()),
+  noticeBelowPosted: () =>
+    makeNoticePdf(
+      noticeInput({
+        measurement: below,
+        practice: true,
+        paper: 'a4',
+        form: 'posted',
+        shownAs: 'identifier',
+        places: ['Site office, board by the door', 'Wash station'],
+        correctiveAction: null,
+        next: { due: 'none', dueOn: null },
+        languages: ['es', 'en'],
+      }),
+    ),
+  noticeMany: () =>
+    makeNoticePdf(
+      noticeInput({
+        measurement: measurementOf({ twa8UgPerM3: { kind: 'atLeast', lower: 44.2 }, atOrAbovePel: 'unresolved' }),
+        people: peopleOf(200),
+        workerIds: Array.from({ length: 200 }, (_, index) => idOf(index)),
+        revision: '2',
+        why: 'The laboratory revised its report: sample 410012 is 24.1 µg, not 21.4 µg.',
+        correctiveAction: null,
+        respirator: null,
+        next: null,
+        questionsTo: null,
+        languages: ['en'],
+      }),
+    ),
+};
+
+test('papers to look at are written to tests/out', async () => {
+  mkdirSync(out, { recursive: true });
+  const toPng = oracle('pdftoppm');
+  for (const [name, make] of Object.entries(looks)) {
+    const { bytes } = await make();
+    const path = `${out}/${name}.pdf`;
+    writeFileSync(path, bytes);
+    expect(new TextDecoder().decode(bytes.slice(0, 8))).toBe('%PDF-1.7');
+    toPng?.(['-r', '80', '-png', path, `${out}/${name}`]);
+  }
+}, 60_000);
