@@ -2,7 +2,7 @@
 import { formulary } from '#core/formulary.ts';
 import { blankRule } from './blankRule.ts';
 import { flowTolerance } from './flowTolerance.ts';
-import { allLimitSets } from './limits.ts';
+import { allLimitSets, besideSets } from './limits.ts';
 import { methods } from './methods.ts';
 import { presumedTiers, ruleTasks } from './presumption.ts';
 import { respirators } from './respirators.ts';
@@ -36,6 +36,7 @@ export function editions(): Editions {
   if (held) return held;
   const rules = [
     allLimitSets(),
+    besideSets(),
     states(),
     presumedTiers(),
     ruleTasks(),

@@ -59,6 +59,23 @@ export const duties = z.strictObject({
   retention: z.strictObject({ paragraph: z.string(), years: quantity('years') }),
 });
 
+/** A limit of its own that one task has for some years. It is shown with its end date; the set's own limit judges. */
+const exception = z.strictObject({
+  key: z.enum(['abrasiveBlasting']),
+  taskIds: z.array(z.string()).min(1),
+  which: edge,
+  paragraph: z.string(),
+  unit: z.literal('µg/m³'),
+  values: datedValues,
+});
+/** Hours a day that a task may take, in words of its own. */
+const workLimit = z.strictObject({
+  key: z.enum(['dryBlastingBeforeAssessment']),
+  taskIds: z.array(z.string()).min(1),
+  unit: z.literal('h'),
+  values: datedValues,
+});
+
 export const limitSetFile = z.strictObject({
   id: z.string().regex(/^[a-z0-9-]+$/),
   jurisdiction: z.string(),
@@ -70,6 +87,8 @@ export const limitSetFile = z.strictObject({
   amendments: z.array(z.strictObject({ on: z.string(), what: z.string(), source })),
   actionLevel: datedLimit,
   pel: datedLimit,
+  exceptions: z.array(exception).default([]),
+  workLimits: z.array(workLimit).default([]),
   extendedShift,
   duties: duties.nullable(),
 });

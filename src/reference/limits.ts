@@ -1,6 +1,17 @@
 /** Which limits hold on a day in a state, whose rule governs there, and whether that rule is held complete. */
+
+import acgihTlv from '#shared/limits/beside/acgih-tlv.json';
+import auWes from '#shared/limits/beside/au-wes.json';
+import eu2024 from '#shared/limits/beside/eu-2024-869.json';
+import nioshRel from '#shared/limits/beside/niosh-rel.json';
+import ukClaw from '#shared/limits/beside/uk-claw.json';
+import caGeneralIndustry from '#shared/limits/beside/us-ca-gi-lead.json';
+import fedGeneralIndustry from '#shared/limits/beside/us-fed-gi-lead.json';
+import miConstruction from '#shared/limits/beside/us-mi-constr-lead.json';
+import waConstruction from '#shared/limits/beside/us-wa-constr-lead.json';
 import caConstructionLead from '#shared/limits/us-ca-constr-lead.json';
 import fedConstructionLead from '#shared/limits/us-fed-constr-lead.json';
+import { type BesideSetFile, besideSetFile } from './besideSet.ts';
 import { holdsOn } from './dated.ts';
 import { type LimitSet, type LimitSetFile, limitSetFile, type SetLimit, setOn } from './limitSet.ts';
 import { type ReadSource, readOnce } from './source.ts';
@@ -36,6 +47,21 @@ const files = (): readonly LimitSetFile[] => [federal(), california()];
 
 /** Every limit set held, by its file. */
 export const allLimitSets = (): readonly LimitSetFile[] => files();
+
+const beside = [
+  fedGeneralIndustry,
+  caGeneralIndustry,
+  waConstruction,
+  miConstruction,
+  nioshRel,
+  acgihTlv,
+  eu2024,
+  ukClaw,
+  auWes,
+].map((file) => readOnce(besideSetFile, file));
+
+/** Limits that may be shown beside the rule and judge nothing: other rules, advice. */
+export const besideSets = (): readonly BesideSetFile[] => beside.map((read) => read());
 
 const held = new Map<string, LimitsHere>();
 

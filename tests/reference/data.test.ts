@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
+import { besideSetFile } from '#reference/besideSet.ts';
 import { blankRuleFile } from '#reference/blankRuleFile.ts';
 import { dutiesFile } from '#reference/duties.ts';
 import { commonPracticeFile, examplesFile } from '#reference/examples.ts';
@@ -19,6 +20,7 @@ import { everydayTasksFile } from '#reference/tasks.ts';
 
 /** Which schema a file of shared/ goes through, by its path. A file without one fails. */
 const schemaOf: readonly (readonly [RegExp, z.ZodType])[] = [
+  [/^limits\/beside\//, besideSetFile],
   [/^limits\//, limitSetFile],
   [/^duties\//, dutiesFile],
   [/^methods\//, methodFile],
