@@ -30,6 +30,7 @@ export type PresumedTier = z.infer<typeof tier>;
 export const presumedTiersFile = z.strictObject({
   effective: period,
   interimProtections: z.array(interimProtection),
+  sign: z.strictObject({ paragraph: z.string(), source }),
   tiers: z.array(tier),
   ruleTasks: z.array(z.strictObject({ id: z.string(), tier: z.enum(tierNames), text: z.string(), source })),
 });
@@ -37,6 +38,8 @@ export const presumedTiersFile = z.strictObject({
 const read = readOnce(presumedTiersFile, tiersFile);
 
 export const presumedTiers = (): readonly PresumedTier[] => read().tiers;
+/** The sign where exposure is above the PEL, and so where it is presumed above. */
+export const presumptionSign = (): z.infer<typeof presumedTiersFile>['sign'] => read().sign;
 export const ruleTasks = (): z.infer<typeof presumedTiersFile>['ruleTasks'] => read().ruleTasks;
 
 export interface Presumption {

@@ -12,6 +12,9 @@ import type { RespiratorQuestion } from './respirators.ts';
 /** The rule's own PEL, which its presumed levels are multiples of: 50, 10 times 50, 50 times 50. */
 const rulePel = (): number => presumedTiers().find(({ tier }) => tier === '1')?.presumedAbove?.value ?? Number.NaN;
 
+/** Presumed levels are multiples of the PEL: where a lower one holds they lie lower. */
+export const ofPel = (levelUgPerM3: number, pelUgPerM3: number): number => (levelUgPerM3 * pelUgPerM3) / rulePel();
+
 export const highestPresumedApf = (): number =>
   presumedTiers().reduce((top, { leastApf }) => Math.max(top, leastApf?.value ?? 0), 0);
 
@@ -22,7 +25,7 @@ export const highestPresumedApf = (): number =>
 function takenUpTo({ tier, presumedUpTo }: Presumption, pel: number): number | null {
   const next = tier === '2' ? presumedTiers().find((one) => one.tier === '3')?.presumedAbove : null;
   const top = presumedUpTo ?? next ?? null;
-  return top === null ? null : (top.value * pel) / rulePel();
+  return top === null ? null : ofPel(top.value, pel);
 }
 
 export interface PresumedFactor {
@@ -76,6 +79,6 @@ export function presumptionEnds({ measurement, presumption }: RespiratorQuestion
   if (presumption.tier === 'none') return true;
   if (!measurement?.twa8UgPerM3 || measurement.resultOwed || measurement.atLeastOnly) return false;
   if (measurement.blocks.length > 0) return false;
-  const begins = ((presumption.presumedAbove?.value ?? rulePel()) * pel) / rulePel();
+  const begins = ofPel(presumption.presumedAbove?.value ?? rulePel(), pel);
   return sideOf(upperOf(measurement.twa8UgPerM3), begins) <= 0;
 }
