@@ -4,6 +4,7 @@ import { useLocation } from 'wouter';
 import type { Place } from '#findings/place.ts';
 import { Choice } from '#parts/Choice.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
+import { FloatReadings } from '#parts/FloatReadings.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { OtherTime } from '#parts/OtherTime.tsx';
@@ -24,7 +25,6 @@ import { flowDraft, type Purpose } from './flowDraft.ts';
 import { HowDone } from './HowDone.tsx';
 import { LiveFlow } from './LiveFlow.tsx';
 import { checksInOrder, pumpDetail, pumpsInOrder, purposeFor } from './pumpStands.ts';
-import { Readings } from './Readings.tsx';
 import { liveFlow } from './soFar.ts';
 import { type SavedFlow, useSaveFlow } from './useSaveFlow.ts';
 
@@ -109,7 +109,7 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
         </PickOrAdd>
       )}
       <HowDone draft={typed} onChange={change} book={book} errors={errors} today={place.today} />
-      <Readings readings={typed.readings} onChange={(readings) => change({ readings })} errors={errors} />
+      <FloatReadings readings={typed.readings} onChange={(readings) => change({ readings })} errors={errors} />
       <TakePhoto held={pictures} name="photo" of="meterReading" hint={photoWords.hintReading} />
       <AirLines draft={typed} onChange={change} book={book} altitudeM={place.site.altitudeM} errors={errors} />
       <LiveFlow finding={finding} purpose={typed.purpose} />

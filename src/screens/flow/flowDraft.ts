@@ -1,6 +1,7 @@
 /** What is typed at a flow check, and reading it: into the facts to write, or the sentences of what stands in the way. */
 
 import type { FloatReading } from '#parts/FloatField.tsx';
+import { readFloats } from '#parts/FloatReadings.tsx';
 import { type FieldReader, fieldReader } from '#parts/fieldReader.ts';
 import { emptyLot, type LotText, readLot } from '#parts/LotLines.tsx';
 import { emptyMeter, type MeterText, pressureRange, readMeter, temperatureRange } from '#parts/meterText.ts';
@@ -50,31 +51,6 @@ export const flowDraft = (last: FlowCheckRecord | undefined, pumpId: string | nu
   moment: null,
 });
 
-/** What a flow meter can show at all; a slip of a thousand (mL/min) is caught here, the method's range is a finding. */
-const plausible = { least: 0.01, most: 50 };
-
-/** The readings that can be read so far; errors gather in `read`. A steady float needs the first field only. */
-export function readReadings(read: FieldReader, readings: readonly FloatReading[]): Body['readings'] {
-  return readings.flatMap(({ low, high }, i) => {
-    const field = `reading-${i}`;
-    const label = words.reading(i + 1);
-    if (low.trim() === '' && high.trim() === '') return [];
-    if (low.trim() === '') {
-      read.add(field, words.readingHalf(i + 1));
-      return [];
-    }
-    const before = read.errors.length;
-    const lowLPerMin = read.quantity(field, label, 'L/min', low, plausible);
-    const highLPerMin = high.trim() === '' ? lowLPerMin : read.quantity(field, label, 'L/min', high, plausible);
-    if (read.errors.length > before || lowLPerMin === null || highLPerMin === null) return [];
-    if (lowLPerMin > highLPerMin) {
-      read.add(field, words.readingTurned(i + 1));
-      return [];
-    }
-    return [{ lowLPerMin, highLPerMin }];
-  });
-}
-
 export const meterKindOf = (
   draft: FlowDraft,
   meters: ReadonlyMap<string, MeterRecord>,
@@ -107,7 +83,7 @@ export function readFlow(draft: FlowDraft, meters: ReadonlyMap<string, MeterReco
   if (wantsLot) read.chosen('lot', gear.lot.pick, draft.lotId);
   const lot = wantsLot && draft.lotId === addingNew ? readLot(read, draft.lot, today) : null;
   const before = read.errors.length;
-  const readings = readReadings(read, draft.readings);
+  const readings = readFloats(read, draft.readings);
   if (readings.length === 0 && read.errors.length === before) read.add('reading-0', words.readingMissing);
   const air = readAir(read, draft, asksForAir(meterKindOf(draft, meters)));
   const remark = read.text('remark', words.remark, draft.remark, { optional: true, most: 2000 });

@@ -1,13 +1,14 @@
 /** What the flow check says while it is being typed: the same finding that the saved check will have. */
 import { flowRangeOf } from '#findings/aim.ts';
 import { type FlowCheckFinding, findFlowCheck } from '#findings/flow.ts';
+import { readFloats } from '#parts/FloatReadings.tsx';
 import { fieldReader } from '#parts/fieldReader.ts';
 import { readMeter } from '#parts/meterText.ts';
 import { addingNew } from '#parts/PickOrAdd.tsx';
 import type { Book, FlowCheckRecord, MeterRecord, RecordBase } from '#records/book.ts';
 import type { Happened } from '#records/fact.ts';
 import { en as partsWords } from '#words/parts.ts';
-import { asksForAir, type FlowDraft, meterKindOf, readAir, readReadings } from './flowDraft.ts';
+import { asksForAir, type FlowDraft, meterKindOf, readAir } from './flowDraft.ts';
 
 const base = (id: string): RecordBase => ({
   key: `draft:${id}`,
@@ -36,7 +37,7 @@ export function liveFlow(
   today: string,
 ): FlowCheckFinding | null {
   const silent = fieldReader(partsWords);
-  const readings = readReadings(silent, draft.readings);
+  const readings = readFloats(silent, draft.readings);
   if (readings.length === 0) return null;
   const check: FlowCheckRecord = {
     ...base('typed'),

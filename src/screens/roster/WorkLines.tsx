@@ -1,4 +1,5 @@
 /** The lines of one worker's work: tasks, job classification, and the respirator that was worn. */
+import { RespiratorField } from '#parts/RespiratorField.tsx';
 import { SelectField } from '#parts/SelectField.tsx';
 import { TaskPicker } from '#parts/TaskPicker.tsx';
 import type { Book } from '#records/book.ts';
@@ -43,14 +44,9 @@ export function WorkLines({ name, worker, value, onChange, nearIds, book, error 
           onChange={(picked) => onChange({ ...value, jobId: picked === noJob ? null : picked })}
         />
       )}
-      <SelectField
+      <RespiratorField
         name={`${name}-respirator`}
-        label={words.respirator}
-        options={[
-          { value: 'notNoted', label: words.respiratorNotNoted },
-          { value: 'none', label: words.respiratorNone },
-          ...respirators().map((each) => ({ value: each.id, label: words.respiratorWorn(each) })),
-        ]}
+        respirators={respirators()}
         value={value.respirator}
         onChange={(respirator) => onChange({ ...value, respirator })}
       />

@@ -1,5 +1,6 @@
 /** What is ticked and typed while a day's roster is made, and reading it: into facts, or the sentences of what stands in the way. */
-import { type FieldReader, fieldReader } from '#parts/fieldReader.ts';
+import { fieldReader } from '#parts/fieldReader.ts';
+import { type PersonText, readPerson } from '#parts/PersonFields.tsx';
 import type { Book } from '#records/book.ts';
 import type { NewFact } from '#records/fact.ts';
 import { type Entry, newFact } from '#store/newFact.ts';
@@ -8,12 +9,8 @@ import { en as words } from '#words/roster.ts';
 import { earlierRoster, isHere, likelyWork, rosterOf, textOfLine, type WorkText } from './work.ts';
 
 /** Somebody who is written down here for the first time; the id is drawn when the lines are opened. */
-export interface AddedPerson {
+export interface AddedPerson extends PersonText {
   readonly id: string;
-  readonly name: string;
-  readonly employer: string;
-  readonly identifier: string;
-  readonly language: 'en' | 'es';
 }
 
 export interface RosterDraft {
@@ -53,15 +50,6 @@ export const here = (draft: RosterDraft, book: Book): readonly { readonly id: st
 export const workOf = (id: string, draft: RosterDraft, shiftId: string, usual: readonly string[], book: Book) =>
   draft.own[id] ?? likelyWork(id, shiftId, draft.usual?.taskIds ?? usual, book);
 
-function readPerson(read: FieldReader, { id, ...text }: AddedPerson) {
-  const optional = { optional: true } as const;
-  const name = read.text(`${id}-name`, words.person.name, text.name);
-  const employer = read.text(`${id}-employer`, words.person.employer, text.employer, optional);
-  const identifier = read.text(`${id}-identifier`, words.person.identifier, text.identifier, optional);
-  if (name === null) return [];
-  return [{ personId: id, name, identifier, language: text.language, jobClassificationId: null, employer }];
-}
-
 /** Values of a work as a fact keeps them. */
 export const workBody = ({ taskIds, jobId, respirator }: WorkText) => ({
   taskIds: [...taskIds],
@@ -79,7 +67,10 @@ export interface RosterDay {
 /** New people first, then one entry a worker. `field` of a missing task is `work-<worker>`. */
 export function readRoster(draft: RosterDraft, { shiftId, workOn, usual, book }: RosterDay, entry: Entry) {
   const read = fieldReader(partsWords);
-  const people = draft.added.flatMap((person) => readPerson(read, person));
+  const people = draft.added.flatMap(({ id, ...text }) => {
+    const person = readPerson(read, id, text);
+    return person === null ? [] : [{ personId: id, ...person, jobClassificationId: null }];
+  });
   const everyone = here(draft, book);
   if (everyone.length === 0) read.add('crew', words.nobody);
   const facts: NewFact[] = people.map((person) => newFact('personAdded.v1', person, entry));

@@ -1,7 +1,7 @@
 /** The supervisor at the end of the day: eight taps on how it was. A later job is compared by these. */
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { Choice } from '#parts/Choice.tsx';
+import { type ChosenConditions, ConditionChoices } from '#parts/ConditionChoices.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { fieldReader } from '#parts/fieldReader.ts';
 import { MainAction } from '#parts/MainAction.tsx';
@@ -13,18 +13,16 @@ import { happenedNow } from '#store/device.ts';
 import { useWrite } from '#store/hooks/useWrite.ts';
 import { useDraft, useShifts } from '#store/hooks.ts';
 import { newFact } from '#store/newFact.ts';
-import { type ConditionKey, conditionKeys, en as words } from '#words/conditions.ts';
+import { conditionKeys, en as words } from '#words/conditions.ts';
 import { en as partsWords } from '#words/parts.ts';
 import { formatDay } from '#words/quantity.ts';
 import { notWritten } from '#words/saving.ts';
 import { DayPictures } from './DayPictures.tsx';
-import styles from './shift.module.css';
 import { type ShiftDay, useShift } from './useShift.ts';
 
 type Body = FactBody<'conditionsNoted.v1'>;
-type Chosen = Partial<Record<ConditionKey, string>>;
 interface ConditionsDraft {
-  readonly chosen: Chosen;
+  readonly chosen: ChosenConditions;
   readonly remark: string;
 }
 
@@ -40,7 +38,7 @@ export function Conditions({ shiftId = '' }: { readonly shiftId?: string }) {
   return <ConditionsForm day={day} />;
 }
 
-const chosenOf = (body: Body | null): Chosen =>
+const chosenOf = (body: Body | null): ChosenConditions =>
   body === null ? {} : Object.fromEntries(conditionKeys.map((key) => [key, body[key]]));
 
 const earlierShown = 12;
@@ -102,19 +100,7 @@ function ConditionsForm({ day }: { readonly day: ShiftDay }) {
           </QuietAction>
         </div>
       )}
-      <div className={styles.dense}>
-        {conditionKeys.map((key) => (
-          <Choice
-            key={key}
-            name={key}
-            label={words.labels[key]}
-            options={Object.entries(words.options[key]).map(([value, label]) => ({ value, label }))}
-            value={chosen[key] ?? null}
-            onChange={(value) => draft.set({ chosen: { ...chosen, [key]: value }, remark })}
-            error={errorOf(errors, key)}
-          />
-        ))}
-      </div>
+      <ConditionChoices chosen={chosen} onChange={(picked) => draft.set({ chosen: picked, remark })} errors={errors} />
       <TextField
         name="remark"
         label={words.remark}
