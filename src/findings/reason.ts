@@ -106,6 +106,12 @@ export const reasonWeights = {
   stateNotKnown: 'doubts',
   statesDiffer: 'doubts',
   extendedShift: 'notes',
+  // a measurement that was reported to us, or that stands beside another
+  reportedNotFullShift: 'doubts',
+  reportedAccuracyNotStated: 'doubts',
+  reportedNotOwnFirm: 'notes',
+  reportedWorkerNotInBook: 'notes',
+  judgedBeside: 'notes',
 } as const satisfies Record<string, Weight>;
 
 export type ReasonKey = keyof typeof reasonWeights;

@@ -166,6 +166,11 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
   statesDiffer: () => 'The day was worked in two states with different limits; the lower ones are shown.',
   extendedShift: (p) =>
     `More than 8 hours: the average over the shift may reach ${formatQuantity(Number(p.allowableUgPerM3), 'µg/m³')}; the action level is not adjusted.`,
+  reportedNotFullShift: () => 'It is not stated that the samples represent a full shift.',
+  reportedAccuracyNotStated: () => 'It is not stated how accurate the method is.',
+  reportedNotOwnFirm: () => "It is not stated that these were this firm's own workers in its own work.",
+  reportedWorkerNotInBook: () => 'The worker who was measured is not in the book.',
+  judgedBeside: () => 'Another measurement of this worker and day is higher; it stands for both.',
 };
 
 export const reasonSentence = (reason: { readonly key: ReasonKey; readonly params: Params }): string => {

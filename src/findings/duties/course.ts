@@ -31,6 +31,8 @@ export interface Course {
   /** `byDate`; `beforeNextTime`: the date falls when nobody does the task, so before or on the first day it is done again. */
   readonly due: 'none' | 'byDate' | 'beforeNextTime' | 'now';
   readonly overdue: boolean;
+  /** The last occasion proves nothing low, or is not known yet: measuring again is owed, whatever the schedule. */
+  readonly measureAgain?: boolean;
   /** The run of low occasions so far: how many of how many, and from which day another one counts. */
   readonly run: {
     readonly towards: 'none' | 'sixMonthly';

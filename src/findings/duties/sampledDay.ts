@@ -1,0 +1,142 @@
+/** A worker's day that we sampled, as duties see it. */
+import { upperOf } from '#core/estimate.ts';
+import { twa8 } from '#core/twa.ts';
+import type { Book, SampleRecord, WorkdayRecord } from '#records/book.ts';
+import { wallDepositPct } from '../practice.ts';
+import { type Reason, reason } from '../reason.ts';
+import type { SampleFinding } from '../sample.ts';
+import { findWorkday, type WorkdayFinding } from '../workday.ts';
+import { bandByRule, bandOf, type ClosedBand, type Limits, limitsFor } from './band.ts';
+import type { Band, Measurement, Receipt } from './measurement.ts';
+import { groupKeyOf } from './taskGroup.ts';
+import { type ShiftTasks, shiftTasksOf } from './taskGroups.ts';
+
+/** The most that one minute is known to have held: the upper bound where there is one, else the lower end. Void or not. */
+function mostKnown({ concentration, protectiveConcentration, judged }: SampleFinding): number {
+  let most = 0;
+  for (const term of [concentration, protectiveConcentration, judged]) {
+    if (!term) continue;
+    const upper = upperOf(term.estimate);
+    const known = Number.isFinite(upper) || term.estimate.kind !== 'atLeast' ? upper : term.estimate.lower;
+    most = Math.max(most, known);
+  }
+  return most;
+}
+
+/** Minutes that nothing is known of count nothing: what the rest shows is at least so much. */
+function fromKnownParts({ segments, samples }: WorkdayFinding): number {
+  const most = new Map(samples.map((sample) => [sample.sampleId, mostKnown(sample)]));
+  const known = segments.filter(({ as, sampleId }) => as !== 'away' && as !== 'unknown' && sampleId !== null);
+  return twa8.compute({
+    C: known.map(({ sampleId }) => most.get(sampleId ?? '') ?? 0),
+    t: known.map(({ durationMin }) => durationMin),
+  });
+}
+
+/**
+ * What duties run on: the larger of point value and upper bound; where nothing bounds the day from above, what its known parts show at
+ * the most. So neither a void nor minutes that became unknown takes a duty away.
+ */
+function dutyValueOf(finding: WorkdayFinding): number {
+  const uppers = [finding.twa8, finding.protectiveTwa8].map((term) => (term ? upperOf(term.estimate) : 0));
+  const most = Math.max(...uppers);
+  return Number.isFinite(most) && (finding.twa8 || finding.protectiveTwa8) ? most : fromKnownParts(finding);
+}
+
+const ownNoticed: ReadonlySet<string> = new Set(['regularNotSaid', 'notRegular', 'stateRuleNotHeld']);
+
+/** What keeps the day from proving anything low. */
+function blocksOf(finding: WorkdayFinding): readonly Reason[] {
+  const atLimits = finding.standings.flatMap(({ why }) => why.filter(({ key }) => key === 'wallDepositCouldMatter'));
+  return [...finding.blocksBelow, ...atLimits, ...finding.reasons.filter(({ key }) => ownNoticed.has(key))];
+}
+
+/** The firm's own limit, with the largest share that was found on a cassette's wall where it is left open. */
+function belowOwn(value: number, limits: Limits, finding: WorkdayFinding): ClosedBand {
+  const wall = finding.samples.some(({ wallOpen }) => wallOpen) ? 1 / (1 - wallDepositPct.value / 100) : 1;
+  return bandOf(value * wall, { ...limits, actionLevel: limits.ownActionLevel ?? limits.actionLevel });
+}
+
+interface Standing extends Pick<Measurement, 'band' | 'provesBelowActionLevel' | 'provesNotAbovePel' | 'atOrAbovePel'> {
+  readonly byOwnLimit: boolean;
+}
+
+function standingOf(finding: WorkdayFinding, book: Book): Standing {
+  const limits = limitsFor(finding.limits.set, book.book);
+  const value = dutyValueOf(finding);
+  const byRule = bandByRule(value, limits);
+  const byAll = bandOf(value, limits);
+  const at = (which: 'actionLevel' | 'pel') => finding.standings.find((one) => one.which === which);
+  const shown = finding.regular === 'yes' && finding.ruleHeld;
+  const below = at('actionLevel')?.verdict === 'below' && byAll === 'belowActionLevel';
+  const ownBelow = limits.ownActionLevel === null || belowOwn(value, limits, finding) === 'belowActionLevel';
+  const ownNotAbove = limits.ownPel === null || belowOwn(value, limits, finding) !== 'abovePel';
+  const band: Band = byAll === 'belowActionLevel' && !below ? 'open' : byAll;
+  return {
+    band,
+    provesBelowActionLevel: below && ownBelow && shown,
+    provesNotAbovePel: at('pel')?.crossed === 'no' && band !== 'open' && band !== 'abovePel' && ownNotAbove && shown,
+    atOrAbovePel: at('pel')?.atOrAbove ?? 'unresolved',
+    byOwnLimit: byAll !== byRule,
+  };
+}
+
+const receiptOrder = ({ receivedOn, factId }: Receipt): string => `${receivedOn} ${factId}`;
+
+function receiptsOf(samples: readonly SampleRecord[]): readonly Receipt[] {
+  const found = samples.flatMap(({ results }) =>
+    results.map(({ factId, reportNumber, receivedOn }) => ({ factId, reportNumber, receivedOn })),
+  );
+  return found.sort((a, b) => (receiptOrder(a) < receiptOrder(b) ? -1 : 1));
+}
+
+const onlyLeast = ({ mass, quality, judged }: SampleFinding): boolean =>
+  mass !== null && (quality === 'void' || judged?.estimate.kind === 'atLeast');
+
+/** A day at two sites makes one group of its own: all tasks of the day, in the setting of the first. */
+function groupOf(tasks: readonly ShiftTasks[]) {
+  const taskIds = [...new Set(tasks.flatMap((one) => one.taskIds))].sort();
+  const [first] = tasks;
+  const jobClassificationId = first?.jobClassificationId ?? null;
+  return {
+    taskIds,
+    jobClassificationId,
+    groupKey: groupKeyOf(first?.setting ?? 'indoors', jobClassificationId, taskIds),
+  };
+}
+
+/** `slice`: enough for the day. `samples`: the day's own, of which one at least was worn. */
+export function sampledDay(
+  workdayId: string,
+  samples: readonly SampleRecord[],
+  day: WorkdayRecord | undefined,
+  slice: Book,
+): Measurement & { readonly byOwnLimit: boolean } {
+  const finding = findWorkday(workdayId, slice);
+  const sampledShifts = new Set(samples.map(({ shiftId }) => shiftId));
+  const tasks = shiftTasksOf(finding.workerId, day, samples, slice).filter((one) => sampledShifts.has(one.shiftId));
+  const running = finding.samples.some(({ run }) => run.running);
+  const owed = finding.awaitedMin > 0 || running;
+  return {
+    id: workdayId,
+    from: 'sampled',
+    workerId: finding.workerId,
+    workOn: finding.workOn,
+    siteId: tasks[0]?.siteId ?? null,
+    shiftIds: tasks.map(({ shiftId }) => shiftId),
+    ...groupOf(tasks),
+    limits: finding.limits,
+    twa8UgPerM3: finding.protectiveTwa8?.estimate ?? finding.twa8?.estimate ?? null,
+    ...standingOf(finding, slice),
+    resultOwed: owed,
+    atLeastOnly: finding.samples.some(onlyLeast),
+    receipts: receiptsOf(samples),
+    blocks: blocksOf(finding),
+    finding,
+    because: finding.because,
+  };
+}
+
+/** Said of a day beside which another measurement lies that is higher. */
+export const judgedBeside = (otherId: string, because: readonly string[]): Reason =>
+  reason('judgedBeside', because, { otherId });
