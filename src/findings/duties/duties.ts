@@ -1,15 +1,67 @@
 /** The duties that follow from a book: each row of shared/duties whose trigger is met, with what was done of it. */
 import type { Book } from '#records/book.ts';
-import type { DutiesOfBook } from './dutiesOfBook.ts';
+import { type DutyRow, rowsOn } from '#reference/duties.ts';
+import { isCitable } from '#reference/source.ts';
 import type { Duty } from './duty.ts';
-import type { GroupDay } from './taskGroup.ts';
+import { dutyIdOf } from './dutyIds.ts';
+import { timingOf } from './dutyTiming.ts';
+import { triggerNamed } from './dutyTriggers.ts';
+import { type DutyParts, type Ground, groundOf } from './dutyTriggersGround.ts';
+import { levelsOf } from './dutyTriggersLevels.ts';
+import type { Met, Sight } from './dutyTriggersMet.ts';
 
-/** What duties follow from. */
-export interface DutyParts extends Omit<DutiesOfBook, 'today' | 'duties' | 'notHeld'> {
-  readonly days: readonly GroupDay[];
+export type { DutyParts } from './dutyTriggersGround.ts';
+
+/** The paragraph that asks for it: of the interim protections while it is presumed, where that was read; else its own. */
+function citedBy(row: DutyRow, isPresumed: boolean): Pick<Duty, 'paragraph' | 'source'> {
+  const { presumed } = row;
+  if (isPresumed && presumed?.paragraph && isCitable(presumed.source))
+    return { paragraph: presumed.paragraph, source: presumed.source };
+  return { paragraph: row.paragraph, source: row.source };
 }
 
-/** Overdue first, then by day, then those without a day; done ones last. None where the rule of the site is not held complete. */
-export function dutiesOf(_parts: DutyParts, _book: Book, _today: string): readonly Duty[] {
-  return [];
+function dutyOf(row: DutyRow, met: Met, ground: Ground): Duty | null {
+  const id = dutyIdOf(row.kind, met.subjects);
+  const { book, today, table } = ground;
+  const timing = timingOf(row, met, id, { book, today, quietDays: table.quietAfter.value });
+  if (!timing) return null;
+  const { params, ...when } = timing;
+  return {
+    id,
+    kind: row.kind,
+    limitSetId: table.limitSetId,
+    ...citedBy(row, met.presumed),
+    workerIds: met.workerIds,
+    siteId: met.siteId,
+    groupKey: met.groupKey,
+    measurementIds: met.measurementIds,
+    params: { ...met.params, ...params },
+    ...when,
+    decidedBy: row.decidedBy,
+    fulfilledBy: row.fulfilledBy,
+    presumed: met.presumed,
+    because: met.because,
+  };
+}
+
+const rank = ({ done, overdue, dueOn }: Duty): number => (done ? 3 : overdue ? 0 : dueOn === null ? 2 : 1);
+const text = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** By date and person: overdue first, then by day, then those without a day; done ones last, newest first. */
+export function inOrder(a: Duty, b: Duty): number {
+  if (rank(a) !== rank(b)) return rank(a) - rank(b);
+  if (a.done && b.done) return text(b.done.on, a.done.on) || text(a.id, b.id);
+  return (
+    text(a.dueOn ?? '9999', b.dueOn ?? '9999') || text(a.workerIds[0] ?? '', b.workerIds[0] ?? '') || text(a.id, b.id)
+  );
+}
+
+/** None where the rule of the site is not held complete. */
+export function dutiesOf(parts: DutyParts, book: Book, today: string): readonly Duty[] {
+  const ground = groundOf(parts, book, today);
+  const sight: Sight = { ground, levels: levelsOf(ground) };
+  const duties = rowsOn(today, ground.table).flatMap((row) =>
+    triggerNamed(row.trigger)(sight, row).flatMap((met) => dutyOf(row, met, ground) ?? []),
+  );
+  return duties.sort(inOrder);
 }

@@ -1,0 +1,208 @@
+/** Triggers of measuring and of writing down what was determined: 29 CFR 1926.62(d)(1) to (7). */
+import type { Estimate } from '#core/estimate.ts';
+import { lowerOf, upperOf } from '#core/estimate.ts';
+import type { Course } from './course.ts';
+import type { DueWhen } from './duty.ts';
+import type { Ground, Job } from './dutyTriggersGround.ts';
+import { earliest, fewOf, latest, type Met, type Sight, type Trigger, type Triggers } from './dutyTriggersMet.ts';
+import type { Measurement } from './measurement.ts';
+
+/** The figure for a sentence: the larger end where it is known. */
+export function figureOf(twa8: Estimate | null): Met['params'] {
+  if (!twa8) return {};
+  if (twa8.kind === 'exact') return { twa8UgPerM3: twa8.value };
+  if (Number.isFinite(upperOf(twa8))) return { upToUgPerM3: upperOf(twa8) };
+  return { atLeastUgPerM3: lowerOf(twa8) };
+}
+
+const tasksOf = (taskIds: readonly string[]): Met['params'] => ({ tasks: taskIds.join('+') });
+
+function ofJob(job: Job, workerIds: readonly string[], measurements: readonly Measurement[]): Met {
+  const turns = [...job.turns.values()].filter(({ workerId }) => workerIds.includes(workerId));
+  return {
+    subjects: [job.siteId, job.groupKey],
+    workerIds,
+    siteId: job.siteId,
+    groupKey: job.groupKey,
+    measurementIds: measurements.map(({ id }) => id),
+    params: { ...tasksOf(job.taskIds), tier: job.presumption.tier },
+    presumed: job.presumption.presumedAbove !== null && measurements.length === 0,
+    because: fewOf([...turns.flatMap(({ because }) => because), ...measurements.flatMap(({ because }) => because)]),
+    startsOn: earliest(turns.map(({ firstOn }) => firstOn)),
+    lastOn: latest(turns.map(({ lastOn }) => lastOn)),
+  };
+}
+
+/** Nothing measured decides at this job, and nothing was written of it. */
+const notAssessed: Trigger = ({ ground: { jobs } }) =>
+  jobs.flatMap((job) => {
+    const { determination, measurements } = job;
+    if (determination?.outcome === 'negativeMayBeWritten') return [];
+    if (measurements.some(({ band }) => band !== 'open')) return [];
+    const met = ofJob(job, [...job.turns.keys()], measurements);
+    return [{ ...met, params: { ...met.params, awaited: measurements.some((m) => m.resultOwed) ? 'yes' : 'no' } }];
+  });
+
+/** At or above the action level is possible, and for these workers nothing that was measured stands. */
+const positiveNotMeasured: Trigger = ({ ground: { jobs, affectedBy } }) =>
+  jobs.flatMap((job) => {
+    if (job.determination?.outcome !== 'positive') return [];
+    const left = [...job.turns.keys()].filter(
+      (workerId) => !job.measurements.some((one) => one.workerId === workerId || affectedBy.get(one.id)?.has(workerId)),
+    );
+    return left.length === 0 ? [] : [ofJob(job, left, job.measurements)];
+  });
+
+/** Neither proven low nor, for its known part, high: the day does not count as measured. */
+const provesNothingLow = (one: Measurement): boolean =>
+  !one.resultOwed &&
+  (one.band === 'open' ||
+    (one.band === 'belowActionLevel' && !one.provesBelowActionLevel) ||
+    (one.band === 'actionLevelToPel' && !one.provesNotAbovePel));
+
+/** The last measurement of each worker at each kind of task. */
+function lastOnes(ground: Ground): readonly Measurement[] {
+  const last = new Map<string, Measurement>();
+  for (const one of ground.parts.measurements.values()) {
+    if (one.workerId === null || !one.limits.heldComplete) continue;
+    const key = `${one.workerId} ${one.groupKey}`;
+    const before = last.get(key);
+    if (!before || one.workOn > before.workOn || (one.workOn === before.workOn && one.id > before.id))
+      last.set(key, one);
+  }
+  return [...last.values()];
+}
+
+const provesNothing: Trigger = ({ ground }) =>
+  lastOnes(ground)
+    .filter(provesNothingLow)
+    .map((one) => ({
+      subjects: [one.id],
+      workerIds: one.workerId === null ? [] : [one.workerId],
+      siteId: one.siteId,
+      groupKey: one.groupKey,
+      measurementIds: [one.id],
+      params: {
+        ...tasksOf(one.taskIds),
+        ...figureOf(one.twa8UgPerM3),
+        workOn: one.workOn,
+        reasons: [...new Set(one.blocks.map(({ key }) => key))].join('+'),
+      },
+      presumed: false,
+      because: fewOf(one.because),
+      startsOn: one.receipts[0]?.receivedOn ?? one.workOn,
+      lastOn: null,
+    }));
+
+const whenOfCourse: Readonly<Record<Course['due'], DueWhen>> = {
+  none: 'asSoonAsPossible',
+  byDate: 'by',
+  beforeNextTime: 'beforeOrOnFirstDayAgain',
+  now: 'asSoonAsPossible',
+};
+
+function ofCourse(course: Course, ground: Ground, subject: string): Met | null {
+  const last = course.lastMeasurementId ? ground.parts.measurements.get(course.lastMeasurementId) : undefined;
+  const group = ground.parts.groups.get(course.groupKey);
+  const onSite = last?.siteId ?? group?.days.find(({ workerId }) => workerId === course.workerId)?.siteId ?? null;
+  if (last ? !last.limits.heldComplete : !ground.isHeld(onSite)) return null;
+  return {
+    subjects: [course.workerId, course.groupKey, subject],
+    workerIds: [course.workerId],
+    siteId: onSite,
+    groupKey: course.groupKey,
+    measurementIds: last ? [last.id] : [],
+    params: {
+      ...tasksOf(last?.taskIds ?? group?.taskIds ?? []),
+      ...figureOf(last?.twa8UgPerM3 ?? null),
+      ...(last ? { workOn: last.workOn } : {}),
+    },
+    presumed: false,
+    because: fewOf([...(last?.because ?? []), ...course.steps.flatMap(({ because }) => because)]),
+    startsOn: null,
+    lastOn: null,
+    due: { when: whenOfCourse[course.due], dueOn: course.dueOn, overdue: course.overdue },
+  };
+}
+
+const onSchedule =
+  (schedule: Course['schedule']): Trigger =>
+  ({ ground }) =>
+    ground.parts.courses.flatMap((course) => {
+      if (course.schedule !== schedule) return [];
+      return ofCourse(course, ground, course.lastMeasurementId ?? '-') ?? [];
+    });
+
+const change: Trigger = ({ ground }) =>
+  ground.parts.courses.flatMap((course) => {
+    const { changeOwed } = course;
+    if (!changeOwed) return [];
+    const met = ofCourse(course, ground, changeOwed.on);
+    if (!met) return [];
+    const due = { when: 'asSoonAsPossible' as const, dueOn: null, overdue: false };
+    const because = fewOf([...changeOwed.because, ...met.because]);
+    return [{ ...met, params: { ...met.params, changedOn: changeOwed.on }, because, startsOn: changeOwed.on, due }];
+  });
+
+const negativeNotWritten: Trigger = ({ ground: { jobs } }) =>
+  jobs.flatMap((job) =>
+    job.determination?.outcome === 'negativeMayBeWritten' && job.determination.writtenId === null
+      ? [ofJob(job, job.determination.standsForIds, job.measurements)]
+      : [],
+  );
+
+const determinationDiffers: Trigger = ({ ground: { jobs } }) =>
+  jobs.flatMap((job) =>
+    job.determination?.differsFromRecord && job.determination.writtenId !== null
+      ? [{ ...ofJob(job, job.determination.standsForIds, job.measurements), presumed: false }]
+      : [],
+  );
+
+const measuringTriggers: readonly Trigger[] = [
+  notAssessed,
+  positiveNotMeasured,
+  provesNothing,
+  onSchedule('sixMonthly'),
+  onSchedule('quarterly'),
+  change,
+];
+
+/** Where something is measured, or is to be measured: at each such site workers and their representatives may watch. */
+const monitoring: Trigger = (sight: Sight, row) => {
+  const { ground } = sight;
+  const sites = new Map<string, string[]>();
+  const note = (siteId: string | null, because: readonly string[]): void => {
+    if (siteId !== null && ground.isHeld(siteId))
+      sites.set(siteId, [...(sites.get(siteId) ?? []), ...because.slice(0, 2)]);
+  };
+  for (const trigger of measuringTriggers) for (const { siteId, because } of trigger(sight, row)) note(siteId, because);
+  for (const { from, siteId, workOn, because } of ground.parts.measurements.values())
+    if (from === 'sampled' && workOn >= ground.today) note(siteId, because);
+  return [...sites].map(([siteId, because]) => {
+    const turns = (ground.jobsBySite.get(siteId) ?? []).flatMap(({ turns: all }) => [...all.values()]);
+    return {
+      subjects: [siteId],
+      workerIds: [...new Set(turns.map(({ workerId }) => workerId))].sort(),
+      siteId,
+      groupKey: null,
+      measurementIds: [],
+      params: {},
+      presumed: false,
+      because: fewOf(because),
+      startsOn: earliest(turns.map(({ firstOn }) => firstOn)),
+      lastOn: latest(turns.map(({ lastOn }) => lastOn)),
+    };
+  });
+};
+
+export const measuring: Triggers = {
+  notAssessed,
+  positiveNotMeasured,
+  provesNothing,
+  sixMonthly: onSchedule('sixMonthly'),
+  quarterly: onSchedule('quarterly'),
+  change,
+  monitoring,
+  negativeNotWritten,
+  determinationDiffers,
+};
