@@ -2,11 +2,12 @@
  * The values of a written initial determination, 29 CFR 1926.62(d)(5): the (d)(3)(i) information, date, location within the worksite,
  * each employee monitored, whom it stands for, and why earlier data may be relied on. Printed, kept in determinationWritten.v1, attached.
  */
+import { daysBetween } from '#core/calendar.ts';
 import type { Estimate } from '#core/estimate.ts';
 import type { DeterminationBlock, DeterminationFinding } from '#findings/duties/determination.ts';
 import type { Measurement } from '#findings/duties/measurement.ts';
 import type { ResemblanceTerm } from '#findings/duties/taskGroup.ts';
-import type { Occasion, PeopleById, Printing } from './occasion.ts';
+import { type Occasion, occasionOf, type PeopleById, type Printing } from './occasion.ts';
 
 export type Alike = 'alike' | 'unlike' | 'notKnown';
 
@@ -86,4 +87,76 @@ export interface DeterminationValues extends Occasion {
   readonly complaints: string | null;
   readonly writtenBy: string;
   readonly shownAs: 'name' | 'identifier';
+}
+
+const shown = (id: string, { people, shownAs }: DeterminationInput): string => {
+  const person = people.get(id);
+  return (shownAs === 'identifier' ? person?.identifier : null) ?? person?.name ?? id;
+};
+
+const peopleOf = (ids: readonly string[], input: DeterminationInput): DeterminationPerson[] =>
+  ids.map((personId) => ({
+    personId,
+    shown: shown(personId, input),
+    jobClassification: input.people.get(personId)?.jobClassification ?? null,
+    employer: input.people.get(personId)?.employer ?? null,
+  }));
+
+function measured(measurement: Measurement, input: DeterminationInput): DeterminationMeasurement {
+  const { finding } = measurement;
+  const source = input.sourceOf?.get(measurement.id);
+  const sampled = finding?.segments.filter(({ as }) => as === 'sampled');
+  return {
+    measurementId: measurement.id,
+    workOn: measurement.workOn,
+    worker: measurement.workerId === null ? null : shown(measurement.workerId, input),
+    from: measurement.from,
+    by: source?.by ?? null,
+    method: source?.method ?? null,
+    reportNumbers: measurement.receipts.flatMap(({ reportNumber }) => (reportNumber === null ? [] : [reportNumber])),
+    sampleNumbers: finding?.samples.map(({ sampleNumber }) => sampleNumber) ?? [],
+    sampledMin: sampled ? sampled.reduce((sum, { durationMin }) => sum + durationMin, 0) : null,
+    twa8UgPerM3: measurement.twa8UgPerM3,
+    regular: finding?.regular ?? null,
+  };
+}
+
+function reliedOn(one: ReliedOn, { measurements }: DeterminationInput): DeterminationValues['relied'][number] {
+  const workOn = measurements.find(({ id }) => id === one.measurementId)?.workOn ?? null;
+  return {
+    measurementId: one.measurementId,
+    reliedOn: one.reliedOn,
+    answers: { ...one.answers },
+    ownFirm: one.ownFirm,
+    workOn,
+    ageDays: workOn === null ? null : daysBetween(workOn, one.reliedOn),
+  };
+}
+
+export function determinationValues(input: DeterminationInput): DeterminationValues {
+  const set = input.measurements[0]?.limits.set ?? null;
+  return {
+    determinationFormat: 'determination.v1',
+    ...occasionOf(input),
+    outcome: input.outcome,
+    siteName: input.siteName,
+    setting: input.setting,
+    location: input.location,
+    determinedOn: input.determinedOn,
+    tasks: [...input.tasks],
+    jobClassification: input.jobClassification,
+    actionLevelUgPerM3: set?.actionLevel.value ?? null,
+    pelUgPerM3: set?.pel.value ?? null,
+    document: set?.document ?? null,
+    measurements: input.measurements.map((measurement) => measured(measurement, input)),
+    relied: input.reliances.map((one) => reliedOn(one, input)),
+    monitored: peopleOf(input.monitoredIds, input),
+    standsFor: peopleOf(input.standsForIds, input),
+    blocks: input.finding.blocks.map(({ key, measurementId, params }) => ({ key, measurementId, params })),
+    observations: input.observations,
+    earlierMeasurements: input.earlierMeasurements,
+    complaints: input.complaints,
+    writtenBy: input.writtenBy,
+    shownAs: input.shownAs,
+  };
 }

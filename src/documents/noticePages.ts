@@ -102,10 +102,7 @@ function corrective(telling: Telling): Piece[] {
 }
 
 function measured({ frame, values, words, language }: Telling): Piece[] {
-  const tasks = formatList(
-    values.tasks.map((task) => task[language]),
-    language,
-  );
+  const tasks = values.tasks.map((task) => task[language]).join('; ');
   const rows: [string, string][] = [
     [words.day, formatDay(values.workOn, language, 'weekday')],
     [words.site, values.siteName ?? words.siteNone],
@@ -182,7 +179,7 @@ function sectionIn(language: PaperLanguage, frame: Frame, values: NoticeValues):
       ...closes(telling),
     ],
     goesOn: [paper.goesOn(words.title), firmName, formatDay(workOn, language)].join(' · '),
-    foot: footOf(paper, values, words.title, revision),
+    foot: footOf(paper, values, words.short, revision),
   };
 }
 

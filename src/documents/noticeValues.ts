@@ -7,7 +7,14 @@ import type { Estimate } from '#core/estimate.ts';
 import type { Course } from '#findings/duties/course.ts';
 import type { Measurement } from '#findings/duties/measurement.ts';
 import type { Verdict } from '#findings/standing.ts';
-import type { InTwoLanguages, Occasion, PaperLanguage, PeopleById, Printing } from './occasion.ts';
+import {
+  type InTwoLanguages,
+  type Occasion,
+  occasionOf,
+  type PaperLanguage,
+  type PeopleById,
+  type Printing,
+} from './occasion.ts';
 
 export interface NoticeInput extends Occasion, Printing {
   readonly measurement: Measurement;
@@ -118,12 +125,7 @@ export function noticeValues(input: NoticeInput): NoticeValues {
   const { finding } = measurement;
   return {
     noticeFormat: 'notice.v1',
-    firmName: input.firmName,
-    practice: input.practice,
-    issuedInstant: input.issuedInstant,
-    zone: input.zone,
-    heads: input.heads.map((head) => ({ ...head })),
-    editions: { ...input.editions },
+    ...occasionOf(input),
     measurementId: measurement.id,
     from: measurement.from,
     measuredBy: input.measuredBy ?? null,

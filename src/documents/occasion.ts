@@ -22,7 +22,7 @@ export interface Printing {
   readonly fonts: FontBytes;
 }
 
-/** A person as papers name them. `shift`: hours of the day in words, such as '07:00 to 15:30', where no number identifies them. */
+/** A person as papers name them. `shift`: hours of the day in figures alone, such as '07:00–15:30', where no number identifies them. */
 export interface PaperPerson {
   readonly name: string;
   readonly identifier: string | null;
@@ -44,3 +44,13 @@ export interface MadePaper<Values> {
   readonly bytes: Uint8Array;
   readonly values: Values;
 }
+
+/** The part of an input that is kept. */
+export const occasionOf = (from: Occasion): Occasion => ({
+  firmName: from.firmName,
+  practice: from.practice,
+  issuedInstant: from.issuedInstant,
+  zone: from.zone,
+  heads: from.heads.map((head) => ({ ...head })),
+  editions: { ...from.editions },
+});

@@ -47,7 +47,7 @@ export function opening(frame: Frame, words: PaperWords, occasion: Occasion, sai
   const { title, lead, revision, why } = said;
   return [
     ...textPieces(frame, title, { tag: 'H1', style: 'title', gapBeforePt: 0 }),
-    ...paragraph(frame, lead, 'lead', 0),
+    ...paragraph(frame, lead, 'lead', 3),
     rulePiece(frame, 5, 1.5, ink.accent),
     ...(occasion.practice ? paragraph(frame, words.exampleNote, 'readStrong', 6) : []),
     ...(revision === null || revision === '1'

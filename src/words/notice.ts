@@ -6,6 +6,7 @@ type Which = 'actionLevel' | 'pel';
 type NoticeVerdict = Verdict | 'notKnown';
 
 export const en = {
+  short: 'Notice of results',
   title: 'Notice: lead in the air at work',
   lead: (firm: string, day: string) =>
     `${firm} measured the air that workers breathed in on ${formatDay(day, 'en', 'weekday')}.`,
@@ -109,6 +110,7 @@ export const en = {
 export type NoticeWords = typeof en;
 
 export const es: NoticeWords = {
+  short: 'Aviso de resultados',
   title: 'Aviso: plomo en el aire del trabajo',
   lead: (firm, day) => `${firm} midió el aire que respiraron los trabajadores el ${formatDay(day, 'es', 'weekday')}.`,
   leadReported: (firm, day) =>

@@ -23,7 +23,7 @@ export const idOf = (index: number): string => `a${String(index).padStart(11, '0
 const crew: readonly PaperPerson[] = [
   person('Íñigo Muñoz Güemes', 'W-4', 'Window restorer'),
   person('Ana Belén Peñalver', 'W-7', 'Window restorer'),
-  { ...person('Tomáš Dvořák', null, 'Painter'), employer: 'Dvořák Painting', shift: '07:00 to 15:30' },
+  { ...person('Tomáš Dvořák', null, 'Painter'), employer: 'Dvořák Painting', shift: '07:00–15:30' },
   person('Joe Whitlock', null, null),
 ];
 
@@ -50,7 +50,7 @@ export const measurementOf = (change: Partial<Measurement> = {}): Measurement =>
   groupKey: 'indoors|j00000000001|dryScraping',
   taskIds: ['dryScraping'],
   jobClassificationId: 'j00000000001',
-  limits: limitSetOn('2026-05-12', 'VT'),
+  limits: limitSetOn('2026-05-12', 'PA'),
   twa8UgPerM3: { kind: 'exact', value: 62.37 },
   band: 'abovePel',
   provesBelowActionLevel: false,
