@@ -3,6 +3,7 @@
  * Where the app names a fact, a record here names the path in the file that it stands in.
  */
 import type { AnyRecord, Book, FlowCheckRecord, SampleRecord, ShiftRecord, WorkdayRecord } from '#records/book.ts';
+import { emptyBook } from '#records/emptyBook.ts';
 import type { DayFile, DayInFile } from './dayFile.ts';
 import { baseAt, shiftIdOf, utc, workdayIdOf } from './dayIds.ts';
 import { recordOfSample, resultsOf } from './daySample.ts';
@@ -158,18 +159,12 @@ export function bookOfDays(file: DayFile): Book {
     day.samples.map((one, j) => recordOfSample(one, day, `/days/${i}/samples/${j}`)),
   );
   return {
-    book: null,
+    ...emptyBook,
     sites: siteRecords(file),
-    people: new Map(),
-    jobClassifications: new Map(),
-    pumps: new Map(),
     meters: meterRecords(file),
-    lots: new Map(),
-    laboratories: new Map(),
     shifts: shiftRecords(file),
     flowChecks: byId(file.flowChecks.map((check, i) => checkRecord(check, i, () => shiftOfCheck(file, check)))),
     samples: byId([...samples, ...file.blanks.map(blankRecord)]),
     workdays: byId(file.days.map(workdayRecord)),
-    boxes: new Map(),
   };
 }

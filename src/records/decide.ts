@@ -9,14 +9,19 @@ import { type Answers, type Ask, askOf } from './decide/ask.ts';
 import { boxCases } from './decide/box.ts';
 import { correctionDecided, settlementDecided } from './decide/correction.ts';
 import { dayCases } from './decide/day.ts';
+import { dutyCases, reopeningDecided } from './decide/duty.ts';
 import { checkedEntry, refuseFuture, refuseSocialSecurityNumber } from './decide/entry.ts';
 import type { DecideContext, Fresh, Needs } from './decide/fresh.ts';
 import { keepingCases, refuseWhileTakingIn, relaxes, voidReviewDecided } from './decide/keeping.ts';
+import { measurementCases, measurementKey } from './decide/measurement.ts';
 import { onWorker, refuseClockSetBack, refuseTwice } from './decide/onWorker.ts';
 import type { Caution, Refusal } from './decide/refusal.ts';
 import { nameSuperseding, registerCases } from './decide/registers.ts';
 import { resultCases } from './decide/result.ts';
+import { employmentDecided, limitsDecided } from './decide/revised.ts';
+import { rosterCases, strikeDecided } from './decide/roster.ts';
 import { sampleCases } from './decide/sample.ts';
+import { tellingCases } from './decide/telling.ts';
 import { type View, viewOf } from './decide/view.ts';
 import type { FactKind, NewFact } from './fact.ts';
 
@@ -44,15 +49,28 @@ const sampleKeysIn = (fact: NewFact): readonly string[] => {
   return follows === null ? [] : [keyOf('sample', follows)];
 };
 
+/** Records that a fact names besides those that it touches, where a wrong one would do harm: as few as may be, each is a request. */
+function besideKeysOf({ kind, body }: NewFact): readonly string[] {
+  const person = (id: string | null): readonly string[] => (id === null ? [] : [keyOf('person', id)]);
+  if (kind === 'workNoted.v1') return person(String(body.workdayId).slice(0, 12));
+  if (kind === 'measurementReported.v1') return person(body.workerId);
+  if (kind === 'recordsRequested.v1') return person(body.personId);
+  return kind === 'measurementReliedOn.v1' ? [measurementKey(String(body.measurementId))] : [];
+}
+
 /** What must be read before deciding. */
 export function needs(wanted: readonly NewFact[]): Needs {
-  const keys = wanted.flatMap((fact) => [...fact.about, subjectOf(fact) ?? [], ...sampleKeysIn(fact)].flat());
+  const keys = wanted.flatMap((fact) =>
+    [...fact.about, subjectOf(fact) ?? [], ...sampleKeysIn(fact), ...besideKeysOf(fact)].flat(),
+  );
   return {
     keys: [...new Set(keys)],
     runningSamples: wanted.some(startsRunning),
     sampleNumbers: wanted.flatMap(numberIn),
     boxesOfSamples: wanted.flatMap((fact) => (fact.kind === 'boxPacked.v1' ? fact.body.sampleIds : [])),
+    noticesOf: wanted.flatMap((fact) => (fact.kind === 'noticeIssued.v1' ? [fact.body.measurementId] : [])),
     takingIn: wanted.some(relaxes),
+    missing: wanted.some(({ kind }) => kind === 'missingEntriesAccepted.v1'),
     facts: wanted.flatMap(({ kind, body }) => (kind === 'valueCorrected.v1' ? [String(body.replaces)] : [])),
   };
 }
@@ -66,7 +84,28 @@ const onWorkerCases = {
   'pumpFaulted.v1': onWorker,
 };
 
-type OtherKind = Exclude<FactKind, 'valueCorrected.v1' | 'correctionSettled.v1' | 'nameChanged.v1' | 'voidReviewed.v1'>;
+/** Kinds whose fact comes back with something that only the book can tell. */
+const filling: { readonly [K in FactKind]?: (ask: Ask<K>) => NewFact } = {
+  'valueCorrected.v1': correctionDecided,
+  'correctionSettled.v1': settlementDecided,
+  'voidReviewed.v1': voidReviewDecided,
+  'nameChanged.v1': (ask) => nameSuperseding(ask as Ask),
+  'workStruck.v1': strikeDecided,
+  'employmentStated.v1': employmentDecided,
+  'limitsChosen.v1': limitsDecided,
+  'dutyReopened.v1': reopeningDecided,
+};
+
+type FilledKind =
+  | 'valueCorrected.v1'
+  | 'correctionSettled.v1'
+  | 'nameChanged.v1'
+  | 'voidReviewed.v1'
+  | 'workStruck.v1'
+  | 'employmentStated.v1'
+  | 'limitsChosen.v1'
+  | 'dutyReopened.v1';
+type OtherKind = Exclude<FactKind, FilledKind>;
 const cases: { readonly [K in OtherKind]: (ask: Ask<K>) => void } = {
   ...registerCases,
   ...dayCases,
@@ -75,16 +114,18 @@ const cases: { readonly [K in OtherKind]: (ask: Ask<K>) => void } = {
   ...resultCases,
   ...boxCases,
   ...keepingCases,
+  ...rosterCases,
+  ...measurementCases,
+  ...tellingCases,
+  ...dutyCases,
 };
 
 /** Runs the case of one fact; the fact comes back with what only the book can tell filled in. */
 function decided(ask: Ask): NewFact {
   const { fact } = ask;
-  if (fact.kind === 'valueCorrected.v1') return correctionDecided(ask as Ask<'valueCorrected.v1'>);
-  if (fact.kind === 'correctionSettled.v1') return settlementDecided(ask as Ask<'correctionSettled.v1'>);
-  if (fact.kind === 'voidReviewed.v1') return voidReviewDecided(ask as Ask<'voidReviewed.v1'>);
-  if (fact.kind === 'nameChanged.v1') return nameSuperseding(ask);
-  (cases[fact.kind] as (ask: Ask) => void)(ask);
+  const fill = filling[fact.kind] as ((ask: Ask) => NewFact) | undefined;
+  if (fill) return fill(ask);
+  (cases[fact.kind as OtherKind] as (ask: Ask) => void)(ask);
   return fact;
 }
 

@@ -11,9 +11,10 @@ import { corrected } from './corrections.ts';
 import type { Envelope, Fact } from './fact.ts';
 import { foldFlowCheck } from './flowCheck.ts';
 import { type FoldInput, ofKind } from './foldCase.ts';
-import { foldRegister, isRegisterKind } from './registers.ts';
+import { foldRegister, isRegisterKind, type RegisterKind } from './registers.ts';
 import { foldSample } from './sample.ts';
 import { foldShift } from './shift.ts';
+import { foldDetermination, foldDuty, foldNotice, foldReliance, foldReported, foldRequest } from './telling.ts';
 import { foldWorkday } from './workday.ts';
 
 type Ordered = Pick<Envelope, 'id' | 'recorded'>;
@@ -40,23 +41,23 @@ function sortedFacts(stored: readonly StoredFact[]): Sorted {
   return { known: known.sort(inOrder), ids: all.sort(inOrder).map(({ id }) => id), notUnderstood };
 }
 
-function foldKind(kind: RecordKind, input: FoldInput): AnyRecord | null {
-  if (isRegisterKind(kind)) return foldRegister(kind, input);
-  switch (kind) {
-    case 'shift':
-      return foldShift(input);
-    case 'flowCheck':
-      return foldFlowCheck(input);
-    case 'sample':
-      return foldSample(input);
-    case 'workday':
-      return foldWorkday(input);
-    case 'box':
-      return foldBox(input);
-    default:
-      return kind satisfies never;
-  }
-}
+type OtherKind = Exclude<RecordKind, RegisterKind>;
+const folds: { readonly [K in OtherKind]: (input: FoldInput) => AnyRecord | null } = {
+  shift: foldShift,
+  flowCheck: foldFlowCheck,
+  sample: foldSample,
+  workday: foldWorkday,
+  box: foldBox,
+  reported: foldReported,
+  reliance: foldReliance,
+  notice: foldNotice,
+  determination: foldDetermination,
+  duty: foldDuty,
+  request: foldRequest,
+};
+
+const foldKind = (kind: RecordKind, input: FoldInput): AnyRecord | null =>
+  isRegisterKind(kind) ? foldRegister(kind, input) : folds[kind](input);
 
 /** In the order taken; between two of one moment the id, so that the order of arrival shows nowhere. */
 function photosIn(facts: readonly Fact[]): readonly Photo[] {

@@ -1,6 +1,11 @@
 /** What every record has: the facts it stands on, what was struck, what is in dispute, what is not understood, its pictures. */
 import type { FactBody } from './fact.ts';
 
+/** A body without one of its values; what a newer version may have put beside them is not promised. */
+export type Without<T, K extends string> = {
+  [P in keyof T as string extends P ? never : P extends K ? never : P]: T[P];
+};
+
 /** Two corrections of one value, made without knowledge of each other. The more careful value stands in the record meanwhile. */
 export interface Conflict {
   readonly factId: string;

@@ -5,7 +5,8 @@
 import type { AnyRecord, BookRecord, Strike } from './book.ts';
 import type { RecordKind } from './common.ts';
 import type { Fact } from './fact.ts';
-import { type FoldInput, ofKind } from './foldCase.ts';
+import { type FoldInput, ofKind, withConflicts } from './foldCase.ts';
+import { employmentOf, limitsOf } from './revised.ts';
 
 /** The fact that enters each kind, and the field that holds its name. */
 const entryByKind = {
@@ -46,8 +47,20 @@ const acceptedIn = (facts: readonly Fact[]): NonNullable<BookRecord['accepted']>
     .filter(({ why }) => why !== null && why.trim() !== '')
     .map(({ id, body: { writer, fromCount, toCount }, why }) => ({ writer, fromCount, toCount, why, factId: id }));
 
+/** What people and the book have besides what they were entered with. */
+function besideEntry(kind: RegisterKind, input: FoldInput) {
+  if (kind === 'person') {
+    const { value, conflict } = employmentOf(input);
+    return { more: { employed: value }, conflict };
+  }
+  if (kind !== 'book') return { more: {}, conflict: null };
+  const { value, conflict } = limitsOf(input);
+  return { more: { accepted: acceptedIn(input.facts), limits: value }, conflict };
+}
+
 /** Null until the fact that entered it has arrived. */
-export function foldRegister(kind: RegisterKind, { base, facts }: FoldInput): AnyRecord | null {
+export function foldRegister(kind: RegisterKind, input: FoldInput): AnyRecord | null {
+  const { base, facts } = input;
   const { kind: entryKind, name } = entryByKind[kind];
   const entry = facts.find((fact) => fact.kind === entryKind);
   if (!entry) return null;
@@ -56,12 +69,13 @@ export function foldRegister(kind: RegisterKind, { base, facts }: FoldInput): An
   const strikes = [...base.strikes, ...strikesOf(entry, String(body[name]), names)];
   const standing = names.at(-1);
   const notes = ofKind(facts, 'noteMade.v1').map((fact) => fact.body.text);
+  const { more, conflict } = besideEntry(kind, input);
   return {
     ...body,
-    ...base,
+    ...withConflicts(base, [conflict]),
     ...(standing ? { [name]: standing.body.name } : {}),
     ...(notes.length > 0 ? { notes } : {}),
-    ...(kind === 'book' ? { accepted: acceptedIn(facts) } : {}),
+    ...more,
     strikes,
   } as unknown as AnyRecord;
 }

@@ -25,7 +25,8 @@ export interface Statement<K extends FactKind> {
   readonly strikes: readonly Strike[];
 }
 
-const latestOfEachWriter = <K extends FactKind>(facts: readonly Fact<K>[]): readonly Fact<K>[] => {
+/** A writer's later statement follows its own earlier one. */
+export const latestOfEachWriter = <K extends FactKind>(facts: readonly Fact<K>[]): readonly Fact<K>[] => {
   const latest = new Map<string, Fact<K>>();
   for (const fact of facts) {
     const known = latest.get(writerOf(fact.id));
@@ -45,7 +46,7 @@ function knewAll<K extends FactKind>({ body }: Settlement, heads: readonly Fact<
 }
 
 /** What a person settled on who knew of everything; of two who did not know of each other and differ, neither. */
-function settledBy<K extends FactKind>(
+export function settledBy<K extends FactKind>(
   heads: readonly Fact<K>[],
   { settlements, strikes }: Pick<Statement<K>, 'settlements' | 'strikes'>,
 ): Fact<K> | undefined {
@@ -59,7 +60,10 @@ function settledBy<K extends FactKind>(
 }
 
 /** Everything that was said of these statements beside themselves. */
-function besides<K extends FactKind>(heads: readonly Fact<K>[], { settlements, strikes }: Statement<K>): string[] {
+export function besides<K extends FactKind>(
+  heads: readonly Fact<K>[],
+  { settlements, strikes }: Pick<Statement<K>, 'settlements' | 'strikes'>,
+): string[] {
   const ids = new Set(heads.map(({ id }) => id));
   return [
     ...settlements.filter(({ body }) => ids.has(body.chosen)).map(({ id }) => id),

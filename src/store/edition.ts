@@ -3,7 +3,7 @@ import { foldEdition } from '#records/edition.ts';
 import type { BookDatabase } from './database.ts';
 
 /** Change when links or sort keys change (rows.ts): derived tables of another edition are dropped and rebuilt. */
-const rowsEdition = 2;
+const rowsEdition = 3;
 export const derivedEdition = `${foldEdition}.${rowsEdition}`;
 
 /** Are the derived rows whole, and of this edition? */

@@ -51,11 +51,12 @@ async function linkedAny(lookup: Lookup, links: readonly string[]): Promise<read
   return rows;
 }
 
-/** Two rows beside the book, in one request, and only where something may be relaxed: no tap of a running day asks for them. */
+/** Rows beside the book, and only where something may be relaxed: no tap of a running day asks for them. */
 async function besideFor(session: Session, need: Needs): Promise<Pick<Fresh, 'takingIn' | 'missing'>> {
-  if (!need.takingIn) return {};
-  const [takeIn, missing] = await session.db.meta.bulkGet(['takeIn', 'missing']);
-  return { takingIn: takeIn !== undefined, missing: (missing?.value as Fresh['missing']) ?? [] };
+  const { meta } = session.db;
+  const takingIn = need.takingIn ? { takingIn: (await meta.get('takeIn')) !== undefined } : {};
+  if (!need.missing) return takingIn;
+  return { ...takingIn, missing: ((await meta.get('missing'))?.value as Fresh['missing']) ?? [] };
 }
 
 /** `about`: the facts of the records touched, already read; these records are folded from them, never taken from a derived row. */
@@ -66,6 +67,12 @@ export async function freshFor(session: Session, need: Needs, about: FactsByKey,
     facts: await textsFor(session, need, about),
     running: samplesOf(await linkedAny(lookup, need.runningSamples ? ['running'] : [])),
     withNumbers: samplesOf(await linkedAny(lookup, need.sampleNumbers.map(numberLink))),
+    measurements: (
+      await linkedAny(
+        lookup,
+        need.noticesOf.map((id) => `measurement:${id}`),
+      )
+    ).map(({ record }) => record),
     boxes: boxesOf(
       await linkedAny(
         lookup,

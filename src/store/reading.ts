@@ -1,5 +1,5 @@
 /** Questions to the derived tables, each answered by an index. Every function may run inside a live query. */
-import type { AnyRecord, Book, BoxRecord, SampleRecord, ShiftRecord } from '#records/book.ts';
+import type { AnyRecord, Book, BoxRecord, SampleRecord, ShiftRecord, WorkdayRecord } from '#records/book.ts';
 import type { RecordKind } from '#records/common.ts';
 import type { BookDatabase, DerivedRow } from './database.ts';
 import { numberLink } from './rows.ts';
@@ -74,6 +74,40 @@ export async function sampleBook(db: BookDatabase, sampleId: string): Promise<Bo
 export async function workdayBook(db: BookDatabase, workdayId: string): Promise<Book | null> {
   const rows = await linked(db, `workday:${workdayId}`);
   return rows.length === 0 ? null : bookAround(db, samplesIn(rows), rows);
+}
+
+/** Decided here: a site where nobody was noted on its last five days is not asked further back. */
+const earlierShifts = 5;
+
+const isRoster = (row: DerivedRow): boolean =>
+  row.kind === 'workday' && ((row.record as WorkdayRecord).worked ?? []).length > 0;
+
+/**
+ * A shift with everyone who worked there, the registers, and the last earlier day of the same site that has a roster, for *same as
+ * yesterday*. null when there is no such shift. The ids of shifts sort by site and day.
+ */
+export async function rosterBook(db: BookDatabase, shiftId: string): Promise<Book | null> {
+  const rows = await linked(db, `shift:${shiftId}`);
+  if (!rows.some((row) => row.kind === 'shift')) return null;
+  const more = await byKeys(db, workdayKeys(samplesIn(rows)));
+  const earlier = await db.records
+    .where('key')
+    .between(`shift:${shiftId.slice(0, 13)}`, `shift:${shiftId}`, true, false)
+    .reverse()
+    .limit(earlierShifts)
+    .toArray();
+  const answers = await Promise.all(earlier.map((row) => linked(db, row.key)));
+  const before = answers.find((each) => each.some(isRoster)) ?? [];
+  const registers = await registerRows(db);
+  return bookOf([...registers, ...before, ...rows, ...more]);
+}
+
+/** Everything of one person: days, samples with their shifts whole, notices, what was reported and asked. null when not in the book. */
+export async function personBook(db: BookDatabase, personId: string): Promise<Book | null> {
+  const people = await byKeys(db, [`person:${personId}`]);
+  if (people.length === 0) return null;
+  const rows = await linked(db, `worker:${personId}`);
+  return bookAround(db, samplesIn(rows), rows);
 }
 
 /** A box with its samples and the shifts they were taken in. */

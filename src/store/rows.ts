@@ -1,5 +1,17 @@
 /** From a folded record to its derived row: how it sorts, and which questions find it. Pure. A change here raises edition.ts. */
-import type { AnyRecord, BoxRecord, FlowCheckRecord, SampleRecord, ShiftRecord, WorkdayRecord } from '#records/book.ts';
+import type {
+  AnyRecord,
+  BoxRecord,
+  DeterminationRecord,
+  FlowCheckRecord,
+  NoticeRecord,
+  RelianceRecord,
+  ReportedRecord,
+  RequestRecord,
+  SampleRecord,
+  ShiftRecord,
+  WorkdayRecord,
+} from '#records/book.ts';
 import { type RecordKind, recordKinds } from '#records/recordKinds.ts';
 import type { DerivedRow } from './database.ts';
 
@@ -58,9 +70,40 @@ const placeOfFlowCheck = (check: FlowCheckRecord): Place => ({
   links: [`shift:${check.shiftId}`, `pump:${check.pumpId}`],
 });
 
+/** A day answers for every shift that the roster puts the worker at, and as a measurement for what was told of it. */
 const placeOfWorkday = (workday: WorkdayRecord): Place => ({
   sort: `${workday.workOn}~${workday.id}`,
-  links: [`workday:${workday.id}`, `worker:${workday.workerId}`],
+  links: [
+    `workday:${workday.id}`,
+    `worker:${workday.workerId}`,
+    `measurement:${workday.id}`,
+    ...new Set((workday.worked ?? []).map(({ shiftId }) => `shift:${shiftId}`)),
+  ],
+});
+
+const placeOfReported = (reported: ReportedRecord): Place => ({
+  sort: `${reported.workOn}~${reported.id}`,
+  links: [`measurement:${reported.id}`, ...optional('worker', reported.workerId), ...optional('site', reported.siteId)],
+});
+
+const placeOfReliance = (reliance: RelianceRecord): Place => ({
+  sort: `${reliance.shiftId.slice(13)}~${reliance.id}`,
+  links: [`shift:${reliance.shiftId}`, `measurement:${reliance.measurementId}`],
+});
+
+const placeOfNotice = ({ id, issued }: NoticeRecord): Place => ({
+  sort: `${issued.at}~${id}`,
+  links: [`measurement:${issued.measurementId}`, ...new Set(issued.workerIds.map((worker) => `worker:${worker}`))],
+});
+
+const placeOfDetermination = ({ id, written }: DeterminationRecord): Place => ({
+  sort: `${written.determinedOn}~${id}`,
+  links: [`site:${written.siteId}`, ...optional('shift', written.shiftId)],
+});
+
+const placeOfRequest = (request: RequestRecord): Place => ({
+  sort: `${request.askedOn}~${request.id}`,
+  links: optional('worker', request.personId),
 });
 
 const placeOfBox = (box: BoxRecord): Place => ({
@@ -75,22 +118,22 @@ const placeOfBox = (box: BoxRecord): Place => ({
 /** People, places and gear: one question finds them all. */
 const placeInRegister = (record: AnyRecord): Place => ({ sort: record.id, links: ['register'] });
 
-function placeOf(kind: RecordKind, record: AnyRecord): Place {
-  switch (kind) {
-    case 'sample':
-      return placeOfSample(record as SampleRecord);
-    case 'shift':
-      return placeOfShift(record as ShiftRecord);
-    case 'flowCheck':
-      return placeOfFlowCheck(record as FlowCheckRecord);
-    case 'workday':
-      return placeOfWorkday(record as WorkdayRecord);
-    case 'box':
-      return placeOfBox(record as BoxRecord);
-    default:
-      return placeInRegister(record);
-  }
-}
+const places: { readonly [K in RecordKind]?: (record: never) => Place } = {
+  sample: placeOfSample,
+  shift: placeOfShift,
+  flowCheck: placeOfFlowCheck,
+  workday: placeOfWorkday,
+  box: placeOfBox,
+  reported: placeOfReported,
+  reliance: placeOfReliance,
+  notice: placeOfNotice,
+  determination: placeOfDetermination,
+  duty: ({ id }: AnyRecord) => ({ sort: id, links: [] }),
+  request: placeOfRequest,
+};
+
+const placeOf = (kind: RecordKind, record: AnyRecord): Place =>
+  ((places[kind] ?? placeInRegister) as (record: AnyRecord) => Place)(record);
 
 /** The row of a record; null when its kind is unknown here. */
 export function rowOf(record: AnyRecord): DerivedRow | null {

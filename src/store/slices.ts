@@ -3,14 +3,20 @@ import type {
   Book,
   BookRecord,
   BoxRecord,
+  DeterminationRecord,
+  DutyRecord,
   FlowCheckRecord,
   JobClassificationRecord,
   LaboratoryRecord,
   LotRecord,
   MeterRecord,
   MissingEntries,
+  NoticeRecord,
   PersonRecord,
   PumpRecord,
+  RelianceRecord,
+  ReportedRecord,
+  RequestRecord,
   SampleRecord,
   ShiftRecord,
   SiteRecord,
@@ -34,6 +40,12 @@ interface RecordOf {
   sample: SampleRecord;
   workday: WorkdayRecord;
   box: BoxRecord;
+  reported: ReportedRecord;
+  reliance: RelianceRecord;
+  notice: NoticeRecord;
+  determination: DeterminationRecord;
+  duty: DutyRecord;
+  request: RequestRecord;
 }
 
 /** The records of one kind among the rows, by id. */
@@ -72,5 +84,11 @@ export function bookOf(rows: readonly DerivedRow[], beside: Beside | null = null
     samples: ofKind(rows, 'sample'),
     workdays: ofKind(rows, 'workday'),
     boxes: ofKind(rows, 'box'),
+    reported: ofKind(rows, 'reported'),
+    reliances: ofKind(rows, 'reliance'),
+    notices: ofKind(rows, 'notice'),
+    determinations: ofKind(rows, 'determination'),
+    duties: ofKind(rows, 'duty'),
+    requests: ofKind(rows, 'request'),
   };
 }

@@ -50,6 +50,21 @@ const namedByKind: Readonly<Record<FactKind, Named>> = {
   'voidReviewed.v1': ['word on a void sample with a result', 'words on void samples with results'],
   'sheetDifferenceKept.v1': ['custody sheet left as it is', 'custody sheets left as they are'],
   'missingEntriesAccepted.v1': ['word on missing entries', 'words on missing entries'],
+  'workNoted.v1': ['entry of the roster', 'entries of the roster'],
+  'workStruck.v1': ['struck entry of the roster', 'struck entries of the roster'],
+  'employmentStated.v1': ['word on who works here', 'words on who works here'],
+  'changesAsked.v1': ['answer on what is new at a job', 'answers on what is new at a job'],
+  'representsStated.v1': ['word on whom a measurement stands for', 'words on whom a measurement stands for'],
+  'measurementReported.v1': ['measurement reported to us', 'measurements reported to us'],
+  'measurementReliedOn.v1': ['job that rests on an earlier measurement', 'jobs that rest on an earlier measurement'],
+  'noticeIssued.v1': ['notice of results', 'notices of results'],
+  'noticeGiven.v1': ['notice given or posted', 'notices given or posted'],
+  'determinationWritten.v1': ['written determination', 'written determinations'],
+  'exposureRecordIssued.v1': ['exposure record handed out', 'exposure records handed out'],
+  'dutyDone.v1': ['thing done that the rule asks', 'things done that the rule asks'],
+  'dutyReopened.v1': ['thing that was not done after all', 'things that were not done after all'],
+  'limitsChosen.v1': ['choice of limits', 'choices of limits'],
+  'recordsRequested.v1': ['request to see records', 'requests to see records'],
 };
 
 const ofNewer: Named = ['entry of a newer version', 'entries of a newer version'];
@@ -62,6 +77,8 @@ const first: readonly string[] = [
   'valueCorrected.v1',
   'sampleVoided.v1',
   'custodySheetIssued.v1',
+  'noticeIssued.v1',
+  'determinationWritten.v1',
   'photoTaken.v1',
 ];
 

@@ -67,6 +67,21 @@ export const refusals: Readonly<Record<RefusalKey, (p: Params) => string>> = {
   sheetNotIssued: () => 'No sheet was issued for this box, so there is none that differs.',
   sheetNotLast: () => 'A newer sheet was issued for this box meanwhile. Look at that one, then decide again.',
   notMissing: () => 'These entries are not missing here, or not any more. Load the page again.',
+  dayInFuture: () => 'This day has not come yet. Look at the date.',
+  alreadyStruck: () => 'This entry does not stand any more: it was struck, or another one followed it.',
+  representsSelf: () => 'A measurement stands for the worker who wore it already. Name only the others.',
+  actionAboveLimit: () => 'Your own action level lies above your own limit. Change the two over, or leave one out.',
+  receivedBeforeWork: () => 'The report cannot have come before the day that was measured. Look at both dates.',
+  measuredAfterJob: () =>
+    'This was measured after the day of the job. A job rests only on what was measured before it.',
+  noticeRevisionNotNext: (p) =>
+    `Another revision of this paper was made meanwhile. Look at it, then make revision${named(p.next)}.`,
+  notNamedInNotice: () => 'This notice is not for that worker. Make a new one that names everyone it stands for.',
+  noticeNotPosted: () => 'This notice was made to be handed over, not to be posted. Make one that is posted.',
+  givenBeforeIssued: () => 'This time lies before the notice was made. Look at the time and the day.',
+  negativeWithoutMeasurement: () =>
+    'A negative determination rests on at least one measurement. Choose it, or write a positive one.',
+  notDone: () => 'This is not written down as done, so there is nothing to take back.',
 };
 
 export const cautions: Readonly<Record<CautionKey, (p: Params) => string>> = {
@@ -77,6 +92,8 @@ export const cautions: Readonly<Record<CautionKey, (p: Params) => string>> = {
   revisedReport: () => 'There was a result already. Both are kept; the newer report judges.',
   notSealed: () => 'It is not written down that the cassette was sealed.',
   voidInBox: () => 'A void sample is in the box.',
+  notEmployedThen: (p) =>
+    `The lists say that${named(p.name)} did not work here on that day. The entry is kept; look at the days from and to.`,
 };
 
 export const refusalSentence = ({ key, params }: Pick<Refusal, 'key' | 'params'>): string => refusals[key](params);

@@ -234,6 +234,12 @@ export function bookFrom(entries: readonly JournalEntry[]): Book {
     samples: of('sample'),
     workdays: of('workday'),
     boxes: of('box'),
+    reported: of('reported'),
+    reliances: of('reliance'),
+    notices: of('notice'),
+    determinations: of('determination'),
+    duties: of('duty'),
+    requests: of('request'),
   };
 }
 

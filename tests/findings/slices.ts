@@ -15,6 +15,7 @@ import type {
   SiteRecord,
   WorkdayRecord,
 } from '#records/book.ts';
+import { emptyBook } from '#records/emptyBook.ts';
 import {
   at,
   base,
@@ -276,11 +277,10 @@ export function slice(parts: Slice): Book {
     accreditation: 'A-100',
   };
   return {
+    ...emptyBook,
     book: { ...base('book', 'b00000000001'), bookId: 'b00000000001', firmName: 'Sill and Sash', practice: false },
     sites: byId([parts.site ?? site()]),
     people: byId([person(workerId, 'Ana Sill'), person('p00000000009', 'Rosalind Sash')]),
-    jobClassifications: new Map(),
-    pumps: new Map(),
     meters: byId([parts.meter ?? meter()]),
     lots: byId(parts.lots ?? [lot()]),
     laboratories: byId([laboratory]),

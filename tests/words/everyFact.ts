@@ -1,6 +1,7 @@
 /** A body of every kind of fact there is, for sentences. A kind without one does not compile. Plainly invented. */
 import type { FactBody, FactKind } from '#records/fact.ts';
 import { ids, shiftId } from '../records/facts.ts';
+import { everyBodyOfDuties } from './everyFactOfDuties.ts';
 
 const at = '2026-11-25T12:00:00.000Z';
 const later = '2026-11-25T16:30:00.000Z';
@@ -184,4 +185,5 @@ export const everyBody: { readonly [K in FactKind]: FactBody<K> } = {
   'voidReviewed.v1': { sampleId, voidFactId: factId, stands: true, knew: [factId] },
   'sheetDifferenceKept.v1': { boxId: ids.box, revision: '1', recordHash: hash },
   'missingEntriesAccepted.v1': { bookId: ids.book, writer: 'zzzzzzzzzzzz', fromCount: 3, toCount: 5 },
+  ...everyBodyOfDuties,
 };

@@ -11,8 +11,12 @@ export interface Needs {
   readonly sampleNumbers: readonly string[];
   /** Boxes that hold one of these samples. */
   readonly boxesOfSamples: readonly string[];
-  /** Whether a file is half taken in, and what is missing: asked where something may be relaxed. */
+  /** Measurements whose notices are asked for, with the measurements themselves. */
+  readonly noticesOf: readonly string[];
+  /** Whether a file is half taken in: asked where something may be relaxed. */
   readonly takingIn: boolean;
+  /** Which entries are missing: asked where some are given up. */
+  readonly missing: boolean;
   /** Texts of these facts, for corrections. */
   readonly facts: readonly string[];
 }
@@ -22,13 +26,15 @@ export interface Fresh {
   readonly running: readonly SampleRecord[];
   readonly withNumbers: readonly SampleRecord[];
   readonly boxes: readonly BoxRecord[];
+  /** Measurements asked for, and every notice of them. */
+  readonly measurements?: readonly AnyRecord[];
   /** Fact id -> text */
   readonly facts: ReadonlyMap<string, string>;
   /** Flow checks of the pumps put on, where they are at hand: only a caution hangs on them. */
   readonly flowChecks?: readonly FlowCheckRecord[];
   /** A file is half taken in. Told where `Needs.takingIn` asks. */
   readonly takingIn?: boolean;
-  /** Entries of other writers that are known to be missing, accepted or not. Told where `Needs.takingIn` asks. */
+  /** Entries of other writers that are known to be missing, accepted or not. Told where `Needs.missing` asks. */
   readonly missing?: readonly MissingEntries[];
 }
 

@@ -52,6 +52,18 @@ export const refusalKeys = [
   'sheetNotIssued',
   'sheetNotLast',
   'notMissing',
+  'dayInFuture',
+  'alreadyStruck',
+  'representsSelf',
+  'actionAboveLimit',
+  'receivedBeforeWork',
+  'measuredAfterJob',
+  'noticeRevisionNotNext',
+  'notNamedInNotice',
+  'noticeNotPosted',
+  'givenBeforeIssued',
+  'negativeWithoutMeasurement',
+  'notDone',
 ] as const;
 export type RefusalKey = (typeof refusalKeys)[number];
 
@@ -73,6 +85,7 @@ export const cautionKeys = [
   'revisedReport',
   'notSealed',
   'voidInBox',
+  'notEmployedThen',
 ] as const;
 export type CautionKey = (typeof cautionKeys)[number];
 

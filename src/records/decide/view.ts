@@ -14,6 +14,8 @@ export interface View {
   /** Every sample in sight, with what this call changes. */
   readonly samples: () => readonly SampleRecord[];
   readonly boxes: () => readonly BoxRecord[];
+  /** Every record in sight. */
+  readonly all: () => readonly AnyRecord[];
   readonly put: (record: AnyRecord) => void;
 }
 
@@ -21,7 +23,8 @@ const isOf = (record: AnyRecord, kind: RecordKind): boolean => record.key.starts
 
 export function viewOf(fresh: Fresh): View {
   const records = new Map<string, AnyRecord>();
-  for (const list of [fresh.running, fresh.withNumbers, fresh.boxes]) for (const r of list) records.set(r.key, r);
+  const lists = [fresh.running, fresh.withNumbers, fresh.boxes, fresh.measurements ?? []];
+  for (const list of lists) for (const r of list) records.set(r.key, r);
   for (const [key, record] of fresh.records) records.set(key, record);
   const allOf = (kind: RecordKind): readonly AnyRecord[] => [...records.values()].filter((r) => isOf(r, kind));
   const record = (key: string): AnyRecord | null => records.get(key) ?? null;
@@ -32,6 +35,7 @@ export function viewOf(fresh: Fresh): View {
     box: (id) => record(keyOf('box', id)) as BoxRecord | null,
     samples: () => allOf('sample') as readonly SampleRecord[],
     boxes: () => allOf('box') as readonly BoxRecord[],
+    all: () => [...records.values()],
     put: (changed) => {
       records.set(changed.key, changed);
     },

@@ -1,6 +1,6 @@
 /** What was done of what the rule asks, which limits the firm holds itself to, and who asked for records. No medical value, ever. */
 import { z } from 'zod';
-import { day, note, recordId, text } from '../common.ts';
+import { day, factId, note, recordId, text } from '../common.ts';
 
 export const dutyFacts = {
   'dutyDone.v1': z
@@ -16,7 +16,14 @@ export const dutyFacts = {
     })
     .describe('Something that the rule asks was done'),
   'dutyReopened.v1': z
-    .looseObject({ dutyId: z.string().regex(/^[0-9a-zA-Z.-]{3,120}$/) })
+    .looseObject({
+      dutyId: z.string().regex(/^[0-9a-zA-Z.-]{3,120}$/),
+      knew: z
+        .array(factId)
+        .max(200)
+        .optional()
+        .describe('Entries of its being done that were known: only these count no more'),
+    })
     .describe('It was not done after all; the envelope says why'),
   'limitsChosen.v1': z
     .looseObject({
@@ -24,6 +31,7 @@ export const dutyFacts = {
       besideIds: z.array(text).max(20).describe('Limit sets that are shown beside the rule'),
       ownActionLevelUgPerM3: z.number().positive().nullable(),
       ownPelUgPerM3: z.number().positive().nullable(),
+      knew: z.array(factId).max(50).optional().describe('Earlier choices that were known: this one follows them'),
     })
     .describe("Limits shown beside the rule, and the firm's own stricter ones"),
   'recordsRequested.v1': z

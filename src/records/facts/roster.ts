@@ -18,10 +18,19 @@ export const rosterFacts = {
     })
     .describe('A worker was at a site on a day and did these tasks'),
   'workStruck.v1': z
-    .looseObject({ workdayId, noted: factId.describe('The entry that is struck; the envelope says why') })
+    .looseObject({
+      workdayId,
+      noted: factId.describe('The entry that is struck; the envelope says why'),
+      knew: z.array(factId).max(50).optional().describe('Corrections of the entry that were known'),
+    })
     .describe('An entry of the roster was wrong: the worker was not there'),
   'employmentStated.v1': z
-    .looseObject({ personId: recordId, fromOn: day.nullable(), toOn: day.nullable().describe('null = still here') })
+    .looseObject({
+      personId: recordId,
+      fromOn: day.nullable(),
+      toOn: day.nullable().describe('null = still here'),
+      knew: z.array(factId).max(50).optional().describe('Earlier statements that were known: this one follows them'),
+    })
     .describe('From when to when a person works here'),
   'changesAsked.v1': z
     .looseObject({ shiftId, equipment: said, process: said, control: said, personnel: said, newTask: said })
