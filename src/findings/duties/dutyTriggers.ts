@@ -2,11 +2,12 @@
 import { type DutyTrigger, dutyTriggers } from '#reference/duties.ts';
 import { measuring } from './dutyTriggersMeasuring.ts';
 import type { Trigger } from './dutyTriggersMet.ts';
+import { observation } from './dutyTriggersObservation.ts';
 import { people } from './dutyTriggersPeople.ts';
 import { protecting } from './dutyTriggersProtecting.ts';
 import { telling } from './dutyTriggersTelling.ts';
 
-const found = { ...measuring, ...telling, ...protecting, ...people };
+const found = { ...measuring, ...observation, ...telling, ...protecting, ...people };
 
 /** Throws (a bug) for a trigger that nothing looks for. */
 export function triggerNamed(name: DutyTrigger): Trigger {

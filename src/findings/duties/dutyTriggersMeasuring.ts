@@ -4,7 +4,7 @@ import { lowerOf, upperOf } from '#core/estimate.ts';
 import type { Course } from './course.ts';
 import type { DueWhen } from './duty.ts';
 import type { Ground, Job } from './dutyTriggersGround.ts';
-import { earliest, fewOf, latest, type Met, type Sight, type Trigger, type Triggers } from './dutyTriggersMet.ts';
+import { earliest, fewOf, latest, type Met, type Trigger, type Triggers } from './dutyTriggersMet.ts';
 import type { Measurement } from './measurement.ts';
 
 /** The figure for a sentence: the larger end where it is known. */
@@ -158,43 +158,6 @@ const determinationDiffers: Trigger = ({ ground: { jobs } }) =>
       : [],
   );
 
-const measuringTriggers: readonly Trigger[] = [
-  notAssessed,
-  positiveNotMeasured,
-  provesNothing,
-  onSchedule('sixMonthly'),
-  onSchedule('quarterly'),
-  change,
-];
-
-/** Where something is measured, or is to be measured: at each such site workers and their representatives may watch. */
-const monitoring: Trigger = (sight: Sight, row) => {
-  const { ground } = sight;
-  const sites = new Map<string, string[]>();
-  const note = (siteId: string | null, because: readonly string[]): void => {
-    if (siteId !== null && ground.isHeld(siteId))
-      sites.set(siteId, [...(sites.get(siteId) ?? []), ...because.slice(0, 2)]);
-  };
-  for (const trigger of measuringTriggers) for (const { siteId, because } of trigger(sight, row)) note(siteId, because);
-  for (const { from, siteId, workOn, because } of ground.parts.measurements.values())
-    if (from === 'sampled' && workOn >= ground.today) note(siteId, because);
-  return [...sites].map(([siteId, because]) => {
-    const turns = (ground.jobsBySite.get(siteId) ?? []).flatMap(({ turns: all }) => [...all.values()]);
-    return {
-      subjects: [siteId],
-      workerIds: [...new Set(turns.map(({ workerId }) => workerId))].sort(),
-      siteId,
-      groupKey: null,
-      measurementIds: [],
-      params: {},
-      presumed: false,
-      because: fewOf(because),
-      startsOn: earliest(turns.map(({ firstOn }) => firstOn)),
-      lastOn: latest(turns.map(({ lastOn }) => lastOn)),
-    };
-  });
-};
-
 export const measuring: Triggers = {
   notAssessed,
   positiveNotMeasured,
@@ -202,7 +165,6 @@ export const measuring: Triggers = {
   sixMonthly: onSchedule('sixMonthly'),
   quarterly: onSchedule('quarterly'),
   change,
-  monitoring,
   negativeNotWritten,
   determinationDiffers,
 };
