@@ -13,20 +13,27 @@ import { closing, fieldRows, footOf, headed, opening, paragraph, plainTable, sig
 
 export const determinationAttachment = 'determination.json';
 
+/** Room for the longest label on one line. */
+const wide = { labelPt: 210 };
+
 function about(frame: Frame, values: DeterminationValues): Piece[] {
   const { actionLevelUgPerM3: level, outcome } = values;
   const says = en.says[outcome](level === null ? en.actionLevelUnknown : en.limit(level));
   return [
     ...paragraph(frame, says, 'readStrong', 8),
     ...headed(frame, en.about),
-    ...fieldRows(frame, [
-      [en.site, values.siteName],
-      [en.location, values.location],
-      [en.date, formatDay(values.determinedOn, 'en')],
-      [en.tasks, values.tasks.join('; ')],
-      [en.job, values.jobClassification ?? en.jobNone],
-      [en.setting, en.settings[values.setting]],
-    ]),
+    ...fieldRows(
+      frame,
+      [
+        [en.site, values.siteName],
+        [en.location, values.location],
+        [en.date, formatDay(values.determinedOn, 'en')],
+        [en.tasks, values.tasks.join('; ')],
+        [en.job, values.jobClassification ?? en.jobNone],
+        [en.setting, en.settings[values.setting]],
+      ],
+      wide,
+    ),
   ];
 }
 
@@ -68,21 +75,29 @@ function relied(frame: Frame, values: DeterminationValues): Piece[] {
     ...heading,
     ...values.relied.flatMap(({ workOn, reliedOn, ageDays, answers, ownFirm }) => [
       ...paragraph(frame, en.reliedOn(workOn, reliedOn, ageDays), 'read', 5),
-      ...fieldRows(frame, [
-        ...resemblanceTerms.map((term): [string, string] => [en.terms[term], en.alike[answers[term]]]),
-        [en.ownFirm.label, en.ownFirm[ownFirm]],
-      ]),
+      ...fieldRows(
+        frame,
+        [
+          ...resemblanceTerms.map((term): [string, string] => [en.terms[term], en.alike[answers[term]]]),
+          [en.ownFirm.label, en.ownFirm[ownFirm]],
+        ],
+        wide,
+      ),
     ]),
   ];
 }
 
 const information = (frame: Frame, values: DeterminationValues): Piece[] => [
   ...headed(frame, en.information),
-  ...fieldRows(frame, [
-    [en.observations, values.observations ?? en.none],
-    [en.earlier, values.earlierMeasurements ?? en.none],
-    [en.complaints, values.complaints ?? en.none],
-  ]),
+  ...fieldRows(
+    frame,
+    [
+      [en.observations, values.observations ?? en.none],
+      [en.earlier, values.earlierMeasurements ?? en.none],
+      [en.complaints, values.complaints ?? en.none],
+    ],
+    wide,
+  ),
 ];
 
 function people(frame: Frame, id: string, persons: readonly DeterminationPerson[], shownAs: 'name' | 'identifier') {

@@ -134,7 +134,8 @@ function reliedOn(one: ReliedOn, { measurements }: DeterminationInput): Determin
 }
 
 export function determinationValues(input: DeterminationInput): DeterminationValues {
-  const set = input.measurements[0]?.limits.set ?? null;
+  const limits = input.measurements[0]?.limits;
+  const set = limits?.set ?? null;
   return {
     determinationFormat: 'determination.v1',
     ...occasionOf(input),
@@ -147,7 +148,8 @@ export function determinationValues(input: DeterminationInput): DeterminationVal
     jobClassification: input.jobClassification,
     actionLevelUgPerM3: set?.actionLevel.value ?? null,
     pelUgPerM3: set?.pel.value ?? null,
-    document: set?.document ?? null,
+    // paragraphs are named only of a rule that is held
+    document: limits?.heldComplete ? limits.set.document : null,
     measurements: input.measurements.map((measurement) => measured(measurement, input)),
     relied: input.reliances.map((one) => reliedOn(one, input)),
     monitored: peopleOf(input.monitoredIds, input),

@@ -1,15 +1,18 @@
 /** The sign for a lead work area and the label for containers, in the words that the rule prescribes. */
-import type { MadePaper, Occasion, Printing } from './occasion.ts';
+import { en } from '#words/papers.ts';
+import { madePaper } from './madePaper.ts';
+import { type MadePaper, type Occasion, occasionOf, type Printing } from './occasion.ts';
+import { type SignValues, signAttachment, signPages, signValues } from './signPages.ts';
 
 export interface SignInput extends Occasion, Printing {}
 
-export interface SignValues extends Occasion {
-  readonly signFormat: 'sign.v1';
-  /** The prescribed words, line by line, as they are printed. */
-  readonly sign: readonly string[];
-  readonly label: string;
-}
-
-export async function makeSignPdf(_input: SignInput): Promise<MadePaper<SignValues>> {
-  throw new Error('not made yet');
+/** Throws only if a typeface is not a font. */
+export function makeSignPdf(input: SignInput): Promise<MadePaper<SignValues>> {
+  return madePaper(input, {
+    values: signValues(occasionOf(input)),
+    lang: en.lang,
+    attachment: signAttachment,
+    attached: en.attached(signAttachment),
+    pages: signPages,
+  });
 }

@@ -48,10 +48,11 @@ export const styles = {
   statement: style('bold', 13, 18, ink.text),
   sum: style('regular', 8.5, 12, ink.text),
   sumStrong: style('bold', 8.5, 12, ink.text),
-  signDanger: style('bold', 92, 104, ink.text),
+  signDanger: style('bold', 110, 120, ink.text),
   signLegend: style('bold', 33, 42, ink.text),
   signQuiet: style('regular', 14, 20, ink.text),
-  labelDanger: style('bold', 66, 74, ink.text),
-  labelLegend: style('bold', 21, 28, ink.text),
+  labelDanger: style('bold', 30, 38, ink.text),
+  labelLegend: style('bold', 20, 26, ink.text),
+  labelQuiet: style('regular', 11, 15.5, ink.text),
 } as const satisfies Record<string, TextStyle>;
 export type StyleName = keyof typeof styles;

@@ -102,7 +102,7 @@ export const en = {
   people: { name: 'Name', identifier: "Employee's number", job: 'Job classification', employer: 'Employer' },
   ownEmployer: 'this firm',
   noJob: 'none stated',
-  against: 'What is doubtful about the measurements',
+  against: 'What stands against a negative determination',
   againstNote:
     'A doubt does not stand against a positive determination; it is told so that nobody takes the figures for more.',
   blockOf: (block: string, day: string | null) => (day === null ? block : `${formatDay(day, 'en')}: ${block}`),

@@ -1,4 +1,5 @@
 /** Inputs of papers for tests: the windows of an old library, a steel footbridge. People and places are invented. */
+import type { DeterminationInput } from '#documents/determinationValues.ts';
 import type { NoticeInput } from '#documents/noticeValues.ts';
 import type { Occasion, PaperPerson, Printing } from '#documents/occasion.ts';
 import type { Measurement } from '#findings/duties/measurement.ts';
@@ -98,5 +99,52 @@ export const noticeInput = (change: Partial<NoticeInput> = {}): NoticeInput => (
   respirator: { en: 'Half mask, P100 filters', es: 'Media careta, filtros P100' },
   next: { due: 'byDate', dueOn: '2026-08-12' },
   questionsTo: 'Wilhelmina Harrow, 555-0142',
+  ...change,
+});
+
+export const alike = {
+  processes: 'alike',
+  material: 'alike',
+  controls: 'alike',
+  practices: 'alike',
+  environment: 'notKnown',
+} as const;
+
+export const determinationInput = (change: Partial<DeterminationInput> = {}): DeterminationInput => ({
+  ...occasion,
+  ...letter,
+  outcome: 'negative',
+  finding: {
+    siteId: 's00000000001',
+    groupKey: 'indoors|j00000000001|wetScraping',
+    outcome: 'negativeMayBeWritten',
+    blocks: [],
+    measurementIds: [below.id],
+    relianceIds: [],
+    monitoredIds: [idOf(0)],
+    standsForIds: [idOf(1), idOf(2)],
+    highest: { measurementId: below.id, upperUgPerM3: 4.2 },
+    writtenId: null,
+    differsFromRecord: false,
+    because: [],
+  },
+  measurements: [below],
+  sourceOf: new Map([[below.id, { by: null, method: 'NIOSH 7303' }]]),
+  reliances: [],
+  people: peopleOf(4),
+  siteName: 'Old Public Library',
+  setting: 'indoors',
+  location: 'Reading rooms, second floor, south windows',
+  determinedOn: '2026-05-19',
+  tasks: ['Scraping paint by hand, wet'],
+  jobClassification: 'Window restorer',
+  monitoredIds: [idOf(0)],
+  standsForIds: [idOf(1), idOf(2)],
+  observations:
+    'Two restorers at six windows, sashes wetted before scraping, floor covered, vacuumed at noon and at the end.',
+  earlierMeasurements: null,
+  complaints: null,
+  writtenBy: 'Wilhelmina Harrow',
+  shownAs: 'name',
   ...change,
 });

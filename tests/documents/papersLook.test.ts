@@ -1,9 +1,21 @@
 /** Writes the papers that people should look at to tests/out/papers: as PDF, and as PNG where pdftoppm is here. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { makeDeterminationPdf } from '#documents/determinationPdf.ts';
 import { makeNoticePdf } from '#documents/noticePdf.ts';
+import { makeSignPdf } from '#documents/signPdf.ts';
 import { oracle } from '../house/oracles.ts';
-import { below, idOf, measurementOf, noticeInput, peopleOf } from './papers.ts';
+import {
+  alike,
+  below,
+  determinationInput,
+  idOf,
+  letter,
+  measurementOf,
+  noticeInput,
+  occasion,
+  peopleOf,
+} from './papers.ts';
 
 const out = 'tests/out/papers';
 
@@ -38,6 +50,27 @@ const looks: Readonly<Record<string, () => Promise<{ readonly bytes: Uint8Array 
         languages: ['en'],
       }),
     ),
+  determinationNegative: () => makeDeterminationPdf(determinationInput()),
+  determinationPositive: () =>
+    makeDeterminationPdf(
+      determinationInput({
+        outcome: 'positive',
+        paper: 'a4',
+        practice: true,
+        finding: {
+          ...determinationInput().finding,
+          outcome: 'positive',
+          blocks: [
+            { key: 'atOrAboveActionLevel', measurementId: measurementOf().id, params: {}, because: [] },
+            { key: 'sampleDoubtful', measurementId: measurementOf().id, params: {}, because: [] },
+          ],
+        },
+        measurements: [measurementOf()],
+        reliances: [{ measurementId: measurementOf().id, reliedOn: '2026-11-02', answers: alike, ownFirm: 'yes' }],
+      }),
+    ),
+  sign: () => makeSignPdf({ ...occasion, ...letter }),
+  signA4Example: () => makeSignPdf({ ...occasion, ...letter, paper: 'a4', practice: true }),
 };
 
 test('papers to look at are written to tests/out', async () => {
