@@ -71,7 +71,7 @@ export const en: { readonly [K in KindOfDuties]: Sentence<K> } = {
         'setting',
         'taskIds',
         'jobClassificationId',
-        'hoursWorked',
+        'workedHours',
         'fullShift',
         'ownFirm',
         'accuracy',

@@ -42,7 +42,7 @@ export const everyBodyOfDuties = {
     taskIds: ['handScraping'],
     jobClassificationId: null,
     average: { kind: 'lessThan', twa8UgPerM3: 5 },
-    hoursWorked: 8,
+    workedHours: 8,
     fullShift: 'yes',
     ownFirm: 'yes',
     accuracy: 'notStated',

@@ -27,7 +27,7 @@ export const measurementFacts = {
       taskIds: z.array(text).min(1).max(12),
       jobClassificationId: recordId.nullable(),
       average,
-      hoursWorked: z.number().positive().max(24).nullable(),
+      workedHours: z.number().positive().max(24).nullable(),
       fullShift: yesNoNotStated.describe('Do the samples represent a full shift?'),
       ownFirm: yesNoNotStated.describe("Our own firm's workers, in our own work"),
       accuracy: yesNoNotStated.describe('Is the method stated to be within 25 % at 95 % confidence?'),

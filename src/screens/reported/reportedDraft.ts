@@ -92,7 +92,7 @@ export const draftOf = (reported: ReportedRecord): ReportedDraft => ({
   jobId: reported.jobClassificationId ?? unnamed,
   kind: reported.average.kind,
   average: asText(reported.average.twa8UgPerM3),
-  hoursWorked: asText(reported.hoursWorked),
+  hoursWorked: asText(reported.workedHours),
   fullShift: reported.fullShift,
   ownFirm: reported.ownFirm,
   accuracy: reported.accuracy,
@@ -143,7 +143,7 @@ function readBody(read: FieldReader, draft: ReportedDraft, today: string): Named
     siteId: idOrNull(draft.siteId),
     taskIds: [...draft.taskIds],
     jobClassificationId: idOrNull(draft.jobId),
-    hoursWorked,
+    workedHours: hoursWorked,
     remark,
   };
 }

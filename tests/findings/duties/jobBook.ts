@@ -234,7 +234,7 @@ export const reported = (more: Partial<ReportedRecord> = {}): ReportedRecord => 
   taskIds: ['handScraping'],
   jobClassificationId: null,
   average: { kind: 'measured', twa8UgPerM3: 12 },
-  hoursWorked: 8,
+  workedHours: 8,
   fullShift: 'yes',
   ownFirm: 'yes',
   accuracy: 'yes',
