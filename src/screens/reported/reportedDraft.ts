@@ -21,7 +21,7 @@ type Named = Pick<
   | 'taskIds'
   | 'jobClassificationId'
   | 'average'
-  | 'hoursWorked'
+  | 'workedHours'
   | 'fullShift'
   | 'ownFirm'
   | 'accuracy'
