@@ -44,7 +44,7 @@ export const en = {
     kind: 'What the report says of the average',
     average: 'Lead in the air, average over 8 hours',
     averageHint: 'As the report states it, in micrograms per cubic metre, without regard to a respirator',
-    hoursWorked: 'Hours worked that day, if the report says',
+    workedHours: 'Hours worked that day, if the report says',
     fullShift: 'Do the samples stand for a full shift?',
     ownFirm: 'Our own workers, in our own work?',
     accuracy: 'Does the report state an accuracy within 25 % at 95 % confidence?',

@@ -41,7 +41,7 @@ export function FitForm({ book, place }: { readonly book: Book; readonly place: 
     setErrors(read.errors);
     if (read.errors.length > 0) return;
     const entry = { happened: happenedNow(place.zone), by: meta?.holderPersonId ?? null };
-    const { facts, sampleId } = fitFacts(typed, read, shiftId, entry);
+    const { facts, sampleId } = fitFacts(typed, read, { shift: place.shift, book, entry });
     const written = await writing.run(facts, { draftKey: name });
     if (written === null) return;
     if (written.kind !== 'written') return setErrors(notWritten(written, fieldByName));

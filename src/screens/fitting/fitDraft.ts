@@ -4,7 +4,7 @@ import { type FieldReader, fieldReader } from '#parts/fieldReader.ts';
 import { emptyLot, type LotText, readLot } from '#parts/LotLines.tsx';
 import { addingNew } from '#parts/PickOrAdd.tsx';
 import { emptyPump, type PumpText, readPump } from '#parts/PumpLines.tsx';
-import type { Book } from '#records/book.ts';
+import type { Book, ShiftRecord } from '#records/book.ts';
 import type { NewFact } from '#records/fact.ts';
 import { newId } from '#store/device.ts';
 import { type Entry, newFact } from '#store/newFact.ts';
@@ -78,12 +78,15 @@ export type ReadFit = ReturnType<typeof readFit>;
 
 const idOf = (picked: string | null): string => (picked === null || picked === addingNew ? newId() : picked);
 
-/** New registers first, then the cassette; its number is put by the book. */
+/** Whom the roster puts at this shift already: nothing is noted twice. */
+const isOnRoster = (workdayId: string, shiftId: string, book: Book): boolean =>
+  book.workdays.get(workdayId)?.worked?.some((each) => each.shiftId === shiftId) ?? false;
+
+/** New registers first, then the cassette, whose number is put by the book, and the worker's line on the roster of the day. */
 export function fitFacts(
   draft: FitDraft,
   read: ReadFit,
-  shiftId: string,
-  entry: Entry,
+  { shift, book, entry }: { readonly shift: ShiftRecord; readonly book: Book; readonly entry: Entry },
 ): { readonly facts: readonly NewFact[]; readonly sampleId: string } {
   const facts: NewFact[] = [];
   const isNewJob = read.jobName !== null;
@@ -100,17 +103,12 @@ export function fitFacts(
   const lotId = idOf(draft.lotId);
   if (read.lot) facts.push(newFact('lotAdded.v1', { lotId, ...read.lot }, entry));
   const sampleId = newId();
-  const body = {
-    sampleId,
-    sampleNumber: nextFreeNumber,
-    shiftId,
-    workerId,
-    pumpId,
-    lotId,
-    taskIds: [...draft.taskIds],
-    jobClassificationId,
-    follows: null,
-  };
+  const shiftId = shift.id;
+  const work = { taskIds: [...draft.taskIds], jobClassificationId };
+  const body = { sampleId, sampleNumber: nextFreeNumber, shiftId, workerId, pumpId, lotId, ...work, follows: null };
   facts.push(newFact('samplePrepared.v1', body, entry));
+  const workdayId = `${workerId}.${shift.workOn}`;
+  if (!isOnRoster(workdayId, shiftId, book))
+    facts.push(newFact('workNoted.v1', { workdayId, shiftId, ...work, respirator: null }, entry));
   return { facts, sampleId };
 }

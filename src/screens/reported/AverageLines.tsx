@@ -30,12 +30,12 @@ export function AverageLines({ draft, onChange, errors }: LinesOfReport) {
         error={errorOf(errors, 'average')}
       />
       <QuantityField
-        name="hoursWorked"
-        label={fields.hoursWorked}
+        name="workedHours"
+        label={fields.workedHours}
         unit="h"
-        value={draft.hoursWorked}
-        onChange={(hoursWorked) => onChange({ hoursWorked })}
-        error={errorOf(errors, 'hoursWorked')}
+        value={draft.workedHours}
+        onChange={(workedHours) => onChange({ workedHours })}
+        error={errorOf(errors, 'workedHours')}
       />
       {(['fullShift', 'ownFirm', 'accuracy'] as const).map((key) => (
         <Choice

@@ -46,7 +46,7 @@ export interface ReportedDraft {
   readonly jobId: string;
   readonly kind: 'measured' | 'lessThan';
   readonly average: string;
-  readonly hoursWorked: string;
+  readonly workedHours: string;
   readonly fullShift: Named['fullShift'] | null;
   readonly ownFirm: Named['ownFirm'] | null;
   readonly accuracy: Named['accuracy'] | null;
@@ -68,7 +68,7 @@ export const emptyReported: ReportedDraft = {
   jobId: unnamed,
   kind: 'measured',
   average: '',
-  hoursWorked: '',
+  workedHours: '',
   fullShift: null,
   ownFirm: null,
   accuracy: null,
@@ -92,7 +92,7 @@ export const draftOf = (reported: ReportedRecord): ReportedDraft => ({
   jobId: reported.jobClassificationId ?? unnamed,
   kind: reported.average.kind,
   average: asText(reported.average.twa8UgPerM3),
-  hoursWorked: asText(reported.workedHours),
+  workedHours: asText(reported.workedHours),
   fullShift: reported.fullShift,
   ownFirm: reported.ownFirm,
   accuracy: reported.accuracy,
@@ -129,7 +129,7 @@ function readBody(read: FieldReader, draft: ReportedDraft, today: string): Named
   if (draft.taskIds.length === 0) read.add('find', words.errors.taskMissing);
   const average = readAverage(read, draft);
   const hours = { least: 0.1, most: 24, ...optional };
-  const hoursWorked = read.quantity('hoursWorked', fields.hoursWorked, 'h', draft.hoursWorked, hours);
+  const workedHours = read.quantity('workedHours', fields.workedHours, 'h', draft.workedHours, hours);
   const fullShift = read.chosen('fullShift', fields.fullShift, draft.fullShift);
   const ownFirm = read.chosen('ownFirm', fields.ownFirm, draft.ownFirm);
   const accuracy = read.chosen('accuracy', fields.accuracy, draft.accuracy);
@@ -143,7 +143,7 @@ function readBody(read: FieldReader, draft: ReportedDraft, today: string): Named
     siteId: idOrNull(draft.siteId),
     taskIds: [...draft.taskIds],
     jobClassificationId: idOrNull(draft.jobId),
-    workedHours: hoursWorked,
+    workedHours: workedHours,
     remark,
   };
 }

@@ -7,6 +7,7 @@ import { en as words } from '#words/shift.ts';
 import { airOf } from './daySamples.ts';
 import { flowPath } from './nextStep.ts';
 import type { ShiftDay } from './useShift.ts';
+import { WhoLines } from './WhoLines.tsx';
 
 export function BeforeLines({ day }: { readonly day: ShiftDay }) {
   const { book, place } = day;
@@ -14,6 +15,7 @@ export function BeforeLines({ day }: { readonly day: ShiftDay }) {
   const waiting = airOf(day).filter(({ putOn }) => putOn === null);
   return (
     <>
+      <WhoLines day={day} />
       <Lines heading={words.flow.heading}>
         <FlowLines day={day} />
       </Lines>
