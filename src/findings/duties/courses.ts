@@ -1,14 +1,179 @@
-/** The course of re-monitoring of every worker in every task group. */
-import type { Book } from '#records/book.ts';
+/**
+ * The course of re-monitoring of every worker in every task group. A worker's own measurements count, and those that stand for the worker
+ * in writing; one that stands for the worker by the roster alone can only raise a schedule.
+ */
+import type { Book, ShiftRecord } from '#records/book.ts';
+import { type LimitsHere, limitSetOn } from '#reference/limits.ts';
+import { higherBand } from './band.ts';
 import type { Course } from './course.ts';
+import type { ChangeNoted, Occasion } from './courseInput.ts';
+import { type CourseRule, courseRuleOf } from './courseRule.ts';
+import { courseOf } from './courseSteps.ts';
 import type { Measurement } from './measurement.ts';
+import { namedInWriting, rosterDaysOf } from './standsFor.ts';
 import type { GroupDay } from './taskGroup.ts';
 
+/** What is gathered of one worker in one group. */
+interface Gathered {
+  readonly workerId: string;
+  readonly groupKey: string;
+  readonly occasionByDay: Map<string, Occasion>;
+  readonly changes: ChangeNoted[];
+  rule: CourseRule | null;
+  lastDoneOn: string | null;
+}
+
+class Gathering {
+  readonly found = new Map<string, Gathered>();
+
+  of(workerId: string, groupKey: string): Gathered {
+    const key = `${workerId} ${groupKey}`;
+    const known = this.found.get(key);
+    if (known) return known;
+    const made: Gathered = {
+      workerId,
+      groupKey,
+      occasionByDay: new Map(),
+      changes: [],
+      rule: null,
+      lastDoneOn: null,
+    };
+    this.found.set(key, made);
+    return made;
+  }
+}
+
+/** What a measurement says, and nothing stands against. */
+const isSound = ({ band, blocks, provesBelowActionLevel, provesNotAbovePel }: Measurement): boolean =>
+  provesBelowActionLevel ||
+  (band === 'actionLevelToPel' && provesNotAbovePel) ||
+  (band !== 'open' && blocks.length === 0);
+
+function occasionOf(measurement: Measurement, relation: Occasion['relation']): Occasion {
+  const { workOn, id, band, provesBelowActionLevel, provesNotAbovePel, resultOwed, because } = measurement;
+  const sound = isSound(measurement);
+  return {
+    on: workOn,
+    measurementIds: [id],
+    relation,
+    band,
+    provesBelowActionLevel,
+    provesNotAbovePel,
+    sound,
+    resultOwed,
+    because,
+  };
+}
+
+const closer = { own: 2, written: 1, roster: 0 } as const;
+
+/** Two measurements of one day are one occasion; the higher judges, and what one leaves open is open. */
+function merged(a: Occasion, b: Occasion): Occasion {
+  const band = higherBand(a.band, b.band);
+  const first = band === a.band ? a : b;
+  const ids = [...new Set([...first.measurementIds, ...a.measurementIds, ...b.measurementIds])];
+  return {
+    on: a.on,
+    measurementIds: ids,
+    relation: closer[a.relation] >= closer[b.relation] ? a.relation : b.relation,
+    band,
+    provesBelowActionLevel: a.provesBelowActionLevel && b.provesBelowActionLevel,
+    provesNotAbovePel: a.provesNotAbovePel && b.provesNotAbovePel,
+    sound: a.sound && b.sound,
+    resultOwed: a.resultOwed || b.resultOwed,
+    because: [...new Set([...a.because, ...b.because])],
+  };
+}
+
+function addOccasion(into: Gathered, measurement: Measurement, relation: Occasion['relation']): void {
+  const occasion = occasionOf(measurement, relation);
+  const before = into.occasionByDay.get(occasion.on);
+  into.occasionByDay.set(occasion.on, before ? merged(before, occasion) : occasion);
+  into.rule ??= ruleOf(measurement.limits);
+}
+
+const ruleOf = ({ heldComplete, set }: LimitsHere): CourseRule | null => (heldComplete ? courseRuleOf(set) : null);
+
+/** By measurement: whom a written determination names, which is in writing too. */
+function namedByDeterminations(book: Book): ReadonlyMap<string, readonly string[]> {
+  const found = new Map<string, string[]>();
+  for (const { written } of book.determinations.values())
+    for (const id of written.measurementIds) {
+      const names = found.get(id) ?? [];
+      names.push(...written.standsForIds);
+      found.set(id, names);
+    }
+  return found;
+}
+
+/** Low or not known, by the roster alone: no occasion of theirs. */
+const raises = ({ band }: Measurement): boolean => band === 'actionLevelToPel' || band === 'abovePel';
+
+type Named = ReadonlyMap<string, readonly string[]>;
+
+/** The worker measured, and whoever is named in writing. */
+function addCounted(measurement: Measurement, named: Named, book: Book, into: Gathering): ReadonlySet<string> {
+  const { id, workerId, groupKey } = measurement;
+  if (workerId !== null) addOccasion(into.of(workerId, groupKey), measurement, 'own');
+  const written = new Set([...namedInWriting(measurement, book), ...(named.get(id) ?? [])]);
+  if (workerId !== null) written.delete(workerId);
+  for (const other of written) addOccasion(into.of(other, groupKey), measurement, 'written');
+  return workerId === null ? written : written.add(workerId);
+}
+
+function gatherMeasurements(
+  measurements: ReadonlyMap<string, Measurement>,
+  days: readonly GroupDay[],
+  book: Book,
+  into: Gathering,
+): void {
+  const named = namedByDeterminations(book);
+  for (const measurement of measurements.values()) {
+    const counted = addCounted(measurement, named, book, into);
+    const others = raises(measurement) ? rosterDaysOf(measurement, days) : [];
+    for (const day of others)
+      if (day.groupKey !== measurement.groupKey || !counted.has(day.workerId))
+        addOccasion(into.of(day.workerId, day.groupKey), measurement, 'roster');
+  }
+}
+
+const asked = ['equipment', 'process', 'control', 'personnel', 'newTask'] as const;
+
+/** Yes, or nobody knew: either asks for additional monitoring. */
+export function changeNotedOn(shift: ShiftRecord | undefined): ChangeNoted | null {
+  const changes = shift?.changes;
+  if (!shift || !changes || asked.every((what) => changes[what] === 'no')) return null;
+  return { on: shift.workOn, because: [changes.factId] };
+}
+
+function gatherDays(days: readonly GroupDay[], book: Book, today: string, into: Gathering): void {
+  for (const { workerId, groupKey, workOn, shiftId, siteId } of days) {
+    if (workOn > today) continue;
+    const own = into.of(workerId, groupKey);
+    if (own.lastDoneOn === null || own.lastDoneOn < workOn) own.lastDoneOn = workOn;
+    own.rule ??= ruleOf(limitSetOn(workOn, book.sites.get(siteId)?.stateCode ?? ''));
+    const change = changeNotedOn(book.shifts.get(shiftId));
+    if (change) own.changes.push(change);
+  }
+}
+
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** By worker, then group. */
 export function coursesOf(
-  _measurements: ReadonlyMap<string, Measurement>,
-  _days: readonly GroupDay[],
-  _book: Book,
-  _today: string,
+  measurements: ReadonlyMap<string, Measurement>,
+  days: readonly GroupDay[],
+  book: Book,
+  today: string,
 ): readonly Course[] {
-  throw new Error('not written yet');
+  const gathering = new Gathering();
+  gatherDays(days, book, today, gathering);
+  gatherMeasurements(measurements, days, book, gathering);
+  const found = [...gathering.found.values()].sort(
+    (a, b) => compare(a.workerId, b.workerId) || compare(a.groupKey, b.groupKey),
+  );
+  return found.map(({ workerId, groupKey, occasionByDay, changes, rule, lastDoneOn }) => {
+    const occasions = [...occasionByDay.values()].sort((a, b) => compare(a.on, b.on));
+    return courseOf({ workerId, groupKey, occasions, changes, rule, lastDoneOn, today });
+  });
 }

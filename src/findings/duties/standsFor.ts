@@ -32,20 +32,26 @@ export function namedInWriting({ id }: Pick<Measurement, 'id'>, book: Book): rea
 export const shiftsOf = ({ shiftIds, siteId, workOn }: Measurement): readonly string[] =>
   shiftIds.length > 0 || siteId === null ? shiftIds : [`${siteId}.${workOn}`];
 
-/** Of the same shift and group by the roster. A day at two sites has a group at each. */
-function ofRoster(measurement: Measurement, days: readonly GroupDay[]): readonly string[] {
+/** Days of everyone of the same shift and group by the roster, the measured worker's own too. A day at two sites has a group at each. */
+export function rosterDaysOf(measurement: Measurement, days: readonly GroupDay[]): readonly GroupDay[] {
   const { workerId, groupKey } = measurement;
   const byShift = daysByShift(days);
   return shiftsOf(measurement).flatMap((shiftId) => {
     const there = byShift.get(shiftId) ?? [];
     const own = there.filter((day) => day.workerId === workerId);
     const keys = new Set([groupKey, ...own.map((day) => day.groupKey)]);
-    return there.filter((day) => keys.has(day.groupKey)).map((day) => day.workerId);
+    return there.filter((day) => keys.has(day.groupKey));
   });
 }
 
 /** Worker ids, the measured one first. */
 export function standsFor(measurement: Measurement, book: Book, days: readonly GroupDay[]): readonly string[] {
   const own = measurement.workerId === null ? [] : [measurement.workerId];
-  return [...new Set([...own, ...ofRoster(measurement, days), ...namedInWriting(measurement, book)])];
+  return [
+    ...new Set([
+      ...own,
+      ...rosterDaysOf(measurement, days).map(({ workerId }) => workerId),
+      ...namedInWriting(measurement, book),
+    ]),
+  ];
 }

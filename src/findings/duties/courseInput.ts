@@ -1,0 +1,37 @@
+/** What the course of re-monitoring is read from: measured occasions, changes noted, the rule. */
+import type { CourseRule } from './courseRule.ts';
+import type { Band } from './measurement.ts';
+
+/** One day on which the worker was measured, or was represented. Several measurements of one day are one occasion: the highest. */
+export interface Occasion {
+  readonly on: string;
+  readonly measurementIds: readonly string[];
+  /** `own` and `written` (named in writing) may step down; by the `roster` alone it can only rise. */
+  readonly relation: 'own' | 'written' | 'roster';
+  readonly band: Band;
+  readonly provesBelowActionLevel: boolean;
+  readonly provesNotAbovePel: boolean;
+  /** Nothing stands against what it says. */
+  readonly sound: boolean;
+  readonly resultOwed: boolean;
+  readonly because: readonly string[];
+}
+
+/** Something new was noted, or not known, when the job started: equipment, process, control, personnel, task. */
+export interface ChangeNoted {
+  readonly on: string;
+  readonly because: readonly string[];
+}
+
+export interface CourseInput {
+  readonly workerId: string;
+  readonly groupKey: string;
+  /** In the order of days, one a day. */
+  readonly occasions: readonly Occasion[];
+  readonly changes: readonly ChangeNoted[];
+  /** null where no rule is held complete: figures only, nothing is due. */
+  readonly rule: CourseRule | null;
+  /** The last day on which the worker did these tasks. */
+  readonly lastDoneOn: string | null;
+  readonly today: string;
+}
