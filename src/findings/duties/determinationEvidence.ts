@@ -19,6 +19,9 @@ const keyOfReason: Partial<Record<ReasonKey, DeterminationBlockKey>> = {
   statesDiffer: 'statesDiffer',
   stateRuleNotHeld: 'ruleNotHeld',
   stateNotKnown: 'ruleNotHeld',
+  reportedNotFullShift: 'notFullShift',
+  reportedAccuracyNotStated: 'accuracyNotStated',
+  reportedNotOwnFirm: 'notOwnData',
 };
 
 export const block = (
@@ -131,9 +134,9 @@ export function once(blocks: readonly DeterminationBlock[]): readonly Determinat
 export function evidenceBlocks(measurement: Measurement, book: Book): readonly DeterminationBlock[] {
   const { id, limits, because } = measurement;
   const found = [
+    ...reportedBlocks(measurement, book),
     ...findingReasons(measurement).map((one) => ofReason(one, id)),
     ...sampledBlocks(measurement),
-    ...reportedBlocks(measurement, book),
     ...figureBlocks(measurement),
   ];
   if (measurement.resultOwed) found.push(block('resultOwed', id, because));

@@ -114,12 +114,12 @@ function measured(day: Day) {
       : [result(massUgFor(averageUgPerM3), { receivedOn, reportedOn: receivedOn, reportNumber: `R-${workOn}` })];
   const air = sample(fromAt, toAt, results, {
     ...{ id, shiftId, workOn, siteId: at, workerId, workdayId, pumpId, taskIds: [...taskIds] },
-    sampleNumber: id.slice(-8),
+    sampleNumber: `${id.slice(1, 2)}${id.slice(-6)}`,
     intervals: [interval(fromAt, toAt)],
     ...day.sample,
   });
   const flow = (purpose: 'before' | 'after', time: string) =>
-    check(`f${purpose[0]}${id.slice(2)}`, purpose, time, flowLPerMin, { shiftId, pumpId });
+    check(`f${purpose[0]}${id.slice(1, 2)}${id.slice(3)}`, purpose, time, flowLPerMin, { shiftId, pumpId });
   const checks = [flow('before', addMinutes(fromAt, -20)), flow('after', addMinutes(toAt, 10))];
   const regular = day.regular === undefined ? 'yes' : day.regular;
   const workday: WorkdayRecord = {
@@ -166,7 +166,7 @@ export function jobBook(job: Job): Book {
     people: byId(job.people ?? [person(tess, 'Tess Trestle'), person(vic, 'Vic Vise'), person(olga, 'Olga Oriel')]),
     jobClassifications: new Map(),
     pumps: new Map(),
-    meters: byId([meter()]),
+    meters: byId([meter({ certificateOn: '2024-01-08' })]),
     lots: byId([lot()]),
     laboratories: new Map(),
     shifts,
