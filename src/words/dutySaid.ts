@@ -1,0 +1,52 @@
+/** What a sentence about a duty is made of. */
+import type { Duty } from '#findings/duties/duty.ts';
+import { formatDay, formatList } from './quantity.ts';
+
+/** How ids are called in sentences. */
+export interface DutyNames {
+  readonly worker: (id: string) => string;
+  readonly site: (id: string) => string;
+  readonly task: (id: string) => string;
+}
+
+export interface Said {
+  readonly workers: string;
+  readonly site: string;
+  readonly tasks: string;
+  /** A day of the duty's params, in words; '' where it has none. */
+  readonly day: (key: string) => string;
+  readonly params: Duty['params'];
+}
+
+export interface KindInWords {
+  /** What to do: a sentence that goes on with 'by Friday 4 December'. */
+  readonly what: (said: Said) => string;
+  readonly fulfils: string;
+  /** What is asked about where it lies; null: it lies in this book. */
+  readonly lies: string | null;
+  /** Where the table's word for whose decision it is says too little. */
+  readonly whose?: string;
+}
+
+export const saidOf = (duty: Duty, names: DutyNames): Said => {
+  const day = (key: string): string => {
+    const value = duty.params[key];
+    return typeof value === 'string' && value !== '' ? formatDay(value) : '';
+  };
+  const tasks = String(duty.params.tasks ?? '')
+    .split('+')
+    .filter((id) => id !== '');
+  const people = duty.workerIds.map(names.worker);
+  return {
+    workers: people.length > 4 ? `${people.slice(0, 3).join(', ')} and ${people.length - 3} more` : formatList(people),
+    site: duty.siteId === null ? '' : names.site(duty.siteId),
+    tasks: formatList(tasks.map(names.task)),
+    day,
+    params: duty.params,
+  };
+};
+
+/** ' at the old library'; '' where no site is meant. */
+export const at = ({ site }: Said): string => (site === '' ? '' : ` at ${site}`);
+export const paper = (what: string): string => `${what}: where does it lie?`;
+export const seen = 'Who saw to it, on which day, and where a note of it lies.';
