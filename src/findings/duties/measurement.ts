@@ -49,8 +49,8 @@ export interface Measurement {
   /** What keeps it from proving anything low. */
   readonly blocks: readonly Reason[];
   readonly finding: WorkdayFinding | null;
-  /** The band is higher by the firm's own stricter limit than by the rule alone. */
-  readonly byOwnLimit?: boolean;
+  /** What the rule alone gives, where a stricter limit of the firm's own gives more: said as *by our own limit*. */
+  readonly byRule?: Pick<Measurement, 'band' | 'provesBelowActionLevel' | 'provesNotAbovePel'>;
   /** Another measurement of the same worker and day that is higher, and judges this one too. */
   readonly judgedById?: string;
   readonly because: readonly string[];

@@ -26,23 +26,28 @@ const height = ({ twa8UgPerM3: average }: Measurement): number => {
 
 const statements = ['no', 'unresolved', 'yes'] as const;
 
+type Proof = Pick<Measurement, 'band' | 'provesBelowActionLevel' | 'provesNotAbovePel'>;
+
+const together = (proofs: readonly Proof[]): Proof => ({
+  band: proofs.map(({ band }) => band).reduce(higherBand),
+  provesBelowActionLevel: proofs.every((one) => one.provesBelowActionLevel),
+  provesNotAbovePel: proofs.every((one) => one.provesNotAbovePel),
+});
+
+const isHigher = (one: Measurement, most: Measurement): boolean =>
+  one.band === most.band ? height(one) > height(most) : higherBand(most.band, one.band) === one.band;
+
 /** The highest judges them all; one that is not known yet leaves them open. */
 function sideBySide(found: readonly Measurement[]): readonly Measurement[] {
   if (found.length < 2) return found;
-  const band = found.map((one) => one.band).reduce(higherBand);
-  const highest = found.reduce((most, one) =>
-    higherBand(most.band, one.band) !== most.band || (one.band === most.band && height(one) > height(most))
-      ? one
-      : most,
-  );
+  const highest = found.reduce((most, one) => (isHigher(one, most) ? one : most));
   const worst = Math.max(...found.map(({ atOrAbovePel }) => statements.indexOf(atOrAbovePel)));
+  const byOwn = found.some(({ byRule }) => byRule !== undefined);
   const shared = {
-    band,
+    ...together(found),
     twa8UgPerM3: highest.twa8UgPerM3,
-    provesBelowActionLevel: found.every((one) => one.provesBelowActionLevel),
-    provesNotAbovePel: found.every((one) => one.provesNotAbovePel),
     atOrAbovePel: statements[worst] ?? 'unresolved',
-    ...(highest.byOwnLimit === undefined ? {} : { byOwnLimit: highest.byOwnLimit }),
+    ...(byOwn ? { byRule: together(found.map((one) => one.byRule ?? one)) } : {}),
   };
   return found.map((one) => {
     if (one === highest) return { ...one, ...shared };

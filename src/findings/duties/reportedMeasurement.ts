@@ -9,8 +9,9 @@ import { limitSetOn } from '#reference/limits.ts';
 import { bookDoubts } from '../bookDoubts.ts';
 import { type Reason, reason } from '../reason.ts';
 import { recordDoubts } from '../recordDoubts.ts';
-import { bandByRule, bandOf, limitsFor } from './band.ts';
+import { bandOf, ownLimitsOf, type TwoLimits } from './band.ts';
 import type { Measurement } from './measurement.ts';
+import { isSameProof } from './sampledDay.ts';
 import { groupKeyOf } from './taskGroup.ts';
 
 const estimateOf = ({ average }: ReportedRecord): Estimate =>
@@ -36,17 +37,29 @@ function notOursOf(one: ReportedRecord, stateCode: string | null, held: boolean,
   return found;
 }
 
-export function reportedMeasurement(one: ReportedRecord, book: Book): Measurement & { readonly byOwnLimit: boolean } {
+type Proof = Pick<Measurement, 'band' | 'provesBelowActionLevel' | 'provesNotAbovePel'>;
+
+function proofOf(value: number, limits: TwoLimits, doubts: readonly Reason[], blocks: readonly Reason[]): Proof {
+  const closed = bandOf(value, limits);
+  const proves = blocks.length === 0;
+  return {
+    band: closed === 'belowActionLevel' && doubts.length > 0 ? 'open' : closed,
+    provesBelowActionLevel: closed === 'belowActionLevel' && proves,
+    provesNotAbovePel: closed !== 'abovePel' && proves,
+  };
+}
+
+export function reportedMeasurement(one: ReportedRecord, book: Book): Measurement {
   const stateCode = (one.siteId === null ? undefined : book.sites.get(one.siteId))?.stateCode ?? null;
   const limitsHere = limitSetOn(one.workOn, stateCode ?? '');
-  const limits = limitsFor(limitsHere.set, book.book);
+  const own = ownLimitsOf(limitsHere.set, book.book);
   const twa8UgPerM3 = estimateOf(one);
   const doubts = doubtsOf(one, book);
   const blocks = [...doubts, ...notOursOf(one, stateCode, limitsHere.heldComplete, book)];
   const value = upperOf(twa8UgPerM3);
-  const byAll = bandOf(value, limits);
-  const atOrAbovePel = compareWithLimit(twa8UgPerM3, limits.pel).atOrAbove;
-  const proves = blocks.length === 0;
+  const proof = proofOf(value, own, doubts, blocks);
+  const byRule = proofOf(value, limitsHere.set, doubts, blocks);
+  const atOrAbovePel = compareWithLimit(twa8UgPerM3, limitsHere.set.pel).atOrAbove;
   const person = one.workerId === null ? undefined : book.people.get(one.workerId);
   const jobClassificationId = one.jobClassificationId ?? person?.jobClassificationId ?? null;
   const taskIds = [...new Set(one.taskIds)].sort();
@@ -62,11 +75,9 @@ export function reportedMeasurement(one: ReportedRecord, book: Book): Measuremen
     jobClassificationId,
     limits: limitsHere,
     twa8UgPerM3,
-    band: byAll === 'belowActionLevel' && doubts.length > 0 ? 'open' : byAll,
-    provesBelowActionLevel: byAll === 'belowActionLevel' && proves,
-    provesNotAbovePel: byAll !== 'abovePel' && proves,
+    ...proof,
+    ...(isSameProof(proof, byRule) ? {} : { byRule }),
     atOrAbovePel: atOrAbovePel === 'no' && doubts.length > 0 ? 'unresolved' : atOrAbovePel,
-    byOwnLimit: byAll !== bandByRule(value, limits),
     resultOwed: false,
     atLeastOnly: false,
     receipts: [{ factId: one.reportedFactId, reportNumber: one.reportNumber, receivedOn: one.receivedOn }],

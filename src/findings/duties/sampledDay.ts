@@ -6,8 +6,8 @@ import { wallDepositPct } from '../practice.ts';
 import { type Reason, reason } from '../reason.ts';
 import type { SampleFinding } from '../sample.ts';
 import { findWorkday, type WorkdayFinding } from '../workday.ts';
-import { bandByRule, bandOf, type ClosedBand, type Limits, limitsFor } from './band.ts';
-import type { Band, Measurement, Receipt } from './measurement.ts';
+import { bandOf, higherBand, ownLimitsOf } from './band.ts';
+import type { Measurement, Receipt } from './measurement.ts';
 import { groupKeyOf } from './taskGroup.ts';
 import { type ShiftTasks, shiftTasksOf } from './taskGroups.ts';
 
@@ -51,35 +51,46 @@ function blocksOf(finding: WorkdayFinding): readonly Reason[] {
   return [...finding.blocksBelow, ...atLimits, ...finding.reasons.filter(({ key }) => ownNoticed.has(key))];
 }
 
-/** The firm's own limit, with the largest share that was found on a cassette's wall where it is left open. */
-function belowOwn(value: number, limits: Limits, finding: WorkdayFinding): ClosedBand {
-  const wall = finding.samples.some(({ wallOpen }) => wallOpen) ? 1 / (1 - wallDepositPct.value / 100) : 1;
-  return bandOf(value * wall, { ...limits, actionLevel: limits.ownActionLevel ?? limits.actionLevel });
-}
+/** The largest share that was found on a cassette's wall, added where it is left open. The rule's own limits have it in their standing. */
+const wallFactor = ({ samples }: WorkdayFinding): number =>
+  samples.some(({ wallOpen }) => wallOpen) ? 1 / (1 - wallDepositPct.value / 100) : 1;
 
-interface Standing extends Pick<Measurement, 'band' | 'provesBelowActionLevel' | 'provesNotAbovePel' | 'atOrAbovePel'> {
-  readonly byOwnLimit: boolean;
-}
+type Proof = Pick<Measurement, 'band' | 'provesBelowActionLevel' | 'provesNotAbovePel'>;
 
-function standingOf(finding: WorkdayFinding, book: Book): Standing {
-  const limits = limitsFor(finding.limits.set, book.book);
-  const value = dutyValueOf(finding);
-  const byRule = bandByRule(value, limits);
-  const byAll = bandOf(value, limits);
+function byRuleOf(finding: WorkdayFinding, value: number): Proof {
   const at = (which: 'actionLevel' | 'pel') => finding.standings.find((one) => one.which === which);
   const shown = finding.regular === 'yes' && finding.ruleHeld;
-  const below = at('actionLevel')?.verdict === 'below' && byAll === 'belowActionLevel';
-  const ownBelow = limits.ownActionLevel === null || belowOwn(value, limits, finding) === 'belowActionLevel';
-  const ownNotAbove = limits.ownPel === null || belowOwn(value, limits, finding) !== 'abovePel';
-  const band: Band = byAll === 'belowActionLevel' && !below ? 'open' : byAll;
+  const below = at('actionLevel')?.verdict === 'below';
+  const closed = bandOf(value, finding.limits.set);
+  const band = closed === 'belowActionLevel' && !below ? 'open' : closed;
   return {
     band,
-    provesBelowActionLevel: below && ownBelow && shown,
-    provesNotAbovePel: at('pel')?.crossed === 'no' && band !== 'open' && band !== 'abovePel' && ownNotAbove && shown,
-    atOrAbovePel: at('pel')?.atOrAbove ?? 'unresolved',
-    byOwnLimit: byAll !== byRule,
+    provesBelowActionLevel: band === 'belowActionLevel' && shown,
+    provesNotAbovePel: at('pel')?.crossed === 'no' && band !== 'open' && band !== 'abovePel' && shown,
   };
 }
+
+type Standing = Proof & Pick<Measurement, 'atOrAbovePel' | 'byRule'>;
+
+function standingOf(finding: WorkdayFinding, book: Book): Standing {
+  const value = dutyValueOf(finding);
+  const byRule = byRuleOf(finding, value);
+  const atOrAbovePel = finding.standings.find(({ which }) => which === 'pel')?.atOrAbove ?? 'unresolved';
+  const own = ownLimitsOf(finding.limits.set, book.book);
+  if (own === finding.limits.set) return { ...byRule, atOrAbovePel };
+  const withWall = bandOf(value * wallFactor(finding), own);
+  const tightened: Proof = {
+    band: higherBand(byRule.band, bandOf(value, own)),
+    provesBelowActionLevel: byRule.provesBelowActionLevel && withWall === 'belowActionLevel',
+    provesNotAbovePel: byRule.provesNotAbovePel && withWall !== 'abovePel',
+  };
+  return isSameProof(tightened, byRule) ? { ...byRule, atOrAbovePel } : { ...tightened, byRule, atOrAbovePel };
+}
+
+export const isSameProof = (a: Proof, b: Proof): boolean =>
+  a.band === b.band &&
+  a.provesBelowActionLevel === b.provesBelowActionLevel &&
+  a.provesNotAbovePel === b.provesNotAbovePel;
 
 const receiptOrder = ({ receivedOn, factId }: Receipt): string => `${receivedOn} ${factId}`;
 
@@ -111,7 +122,7 @@ export function sampledDay(
   samples: readonly SampleRecord[],
   day: WorkdayRecord | undefined,
   slice: Book,
-): Measurement & { readonly byOwnLimit: boolean } {
+): Measurement {
   const finding = findWorkday(workdayId, slice);
   const sampledShifts = new Set(samples.map(({ shiftId }) => shiftId));
   const tasks = shiftTasksOf(finding.workerId, day, samples, slice).filter((one) => sampledShifts.has(one.shiftId));
