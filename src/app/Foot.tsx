@@ -10,6 +10,8 @@ import styles from './shell.module.css';
 
 const also = [
   ['/lists', words.lists],
+  ['/wear', words.wear],
+  ['/rules', words.rules],
   ['/checked', words.checked],
   ['/about', words.about],
 ] as const;

@@ -31,6 +31,13 @@ export const routeTable: readonly Route[] = [
     states: ['empty', 'error'],
     withoutBook: true,
   },
+  {
+    path: '/wear',
+    screen: 'Wear',
+    load: () => import('#screens/wear/Wear.tsx'),
+    states: ['empty', 'filled', 'error'],
+    withoutBook: true,
+  },
   { path: '/who', screen: 'Who', load: () => import('#screens/start/Who.tsx'), states: ['filled', 'error'] },
   {
     path: '/shift/:shiftId',
@@ -61,6 +68,24 @@ export const routeTable: readonly Route[] = [
     screen: 'Conditions',
     load: () => import('#screens/shift/Conditions.tsx'),
     states: ['empty', 'filled'],
+  },
+  {
+    path: '/shift/:shiftId/roster',
+    screen: 'Roster',
+    load: () => import('#screens/roster/Roster.tsx'),
+    states: ['empty', 'filled', 'error'],
+  },
+  {
+    path: '/shift/:shiftId/job-start',
+    screen: 'JobStart',
+    load: () => import('#screens/jobStart/JobStart.tsx'),
+    states: ['empty', 'filled', 'error'],
+  },
+  {
+    path: '/shift/:shiftId/rely',
+    screen: 'Rely',
+    load: () => import('#screens/jobStart/Rely.tsx'),
+    states: ['empty', 'filled', 'error'],
   },
   {
     path: '/worker/:sampleId',
@@ -148,6 +173,24 @@ export const routeTable: readonly Route[] = [
     load: () => import('#screens/received/Received.tsx'),
     states: ['empty', 'filled', 'error'],
     withoutBook: true,
+  },
+  {
+    path: '/groups',
+    screen: 'Groups',
+    load: () => import('#screens/groups/Groups.tsx'),
+    states: ['empty', 'filled', 'error'],
+  },
+  {
+    path: '/reported',
+    screen: 'Reported',
+    load: () => import('#screens/reported/Reported.tsx'),
+    states: ['empty', 'filled', 'error'],
+  },
+  {
+    path: '/key-in',
+    screen: 'KeyIn',
+    load: () => import('#screens/paperForm/KeyIn.tsx'),
+    states: ['empty', 'filled', 'error'],
   },
   { path: '/settle', screen: 'Settle', load: () => import('#screens/settle/Settle.tsx'), states: ['empty', 'filled'] },
   {

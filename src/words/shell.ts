@@ -13,6 +13,8 @@ export const en = {
   },
   more: 'Also in this book',
   lists: 'People, places and gear',
+  wear: 'What to wear until it is measured',
+  rules: 'Limits and whose rule',
   checked: 'How we checked the arithmetic',
   about: 'About and cautions',
   heldBy: (name: string) => `Held by ${name}`,

@@ -2,6 +2,7 @@
 export const en = {
   heading: 'Begin a book',
   intro: 'What you write down stays in this browser. Put the app on the home screen first, then record.',
+  wear: { link: 'What must the crew wear tomorrow?', detail: 'Two questions; no book and no signal needed' },
   choose: 'How do you want to begin?',
   choices: {
     new: { label: 'A new book', hint: 'For your own firm' },

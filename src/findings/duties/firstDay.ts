@@ -42,6 +42,12 @@ export interface FirstDay {
   readonly limits: LimitsHere;
   readonly presumption: PresumptionFinding;
   readonly advice: RespiratorAdvice;
+  /** What is presumed, in the limits that hold here. `ofState`: not the federal numbers, worked out from a state's own PEL. */
+  readonly levels: {
+    readonly aboveUgPerM3: number | null;
+    readonly upToUgPerM3: number | null;
+    readonly ofState: boolean;
+  };
   /** What the least factor holds to on a shift of that length; null where no factor can be named. */
   readonly holdsTo: { readonly working: Term; readonly cappedUgPerM3: number | null } | null;
   /** Presumed above the PEL: the area needs the sign. null where nothing is presumed. */
@@ -59,12 +65,19 @@ export function findFirstDay(question: FirstDayQuestion): FirstDay {
   const presumption = findPresumption(taskIds, paintLead);
   const hours = recorded('hoursWorked', 'h', exactly(shiftHours), []);
   const advice = respiratorFor({ measurement: null, presumption, limits, hoursWorked: hours, ownPelUgPerM3 });
-  const { presumedAbove, tier } = presumption;
+  const { presumedAbove, presumedUpTo, tier } = presumption;
+  const pel = limits.set.pel.value;
+  const aboveUgPerM3 = presumedAbove && ofPel(presumedAbove.value, pel);
   const paragraph = presumption.sources[0]?.section ?? null;
   return {
     limits,
     presumption,
     advice,
+    levels: {
+      aboveUgPerM3,
+      upToUgPerM3: presumedUpTo && ofPel(presumedUpTo.value, pel),
+      ofState: aboveUgPerM3 !== null && aboveUgPerM3 !== presumedAbove?.value,
+    },
     holdsTo: advice.leastApf === null ? null : holdsTo(advice.leastApf, limits, hours),
     sign: tier === 'none' ? null : presumptionSign(),
     endsAt:

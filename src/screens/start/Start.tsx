@@ -6,6 +6,7 @@ import { useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
 import { Choice } from '#parts/Choice.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
+import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -85,6 +86,13 @@ export function Start() {
       }
     >
       <ErrorSummary errors={errors} />
+      {!evicted && (
+        <Lines>
+          <Line to="/wear" detail={words.wear.detail}>
+            {words.wear.link}
+          </Line>
+        </Lines>
+      )}
       {evicted && <Notice kind="alert">{words.evicted.text}</Notice>}
       <form
         id="begin"
