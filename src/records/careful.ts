@@ -66,6 +66,25 @@ const missedCount = (points: unknown): number =>
   Object.values(points as Readonly<Record<string, unknown>>).filter((met) => met !== true).length;
 export const morePointsMissed: Careful = (a, b) => missedCount(a) - missedCount(b);
 
+/** A day that nobody said makes the time that somebody works here the longest. */
+const earlierOrOpen: Careful = (a, b) => order(String(b ?? ''), String(a ?? ''));
+const laterOrOpen: Careful = (a, b) => order(String(a ?? '9'), String(b ?? '9'));
+
+const lengthOf = (list: unknown): number => (Array.isArray(list) ? list.length : 0);
+/** More tasks fall under more of what the rule presumes; more limits beside it show more. */
+const longerList: Careful = (a, b) => lengthOf(a) - lengthOf(b);
+
+interface AverageLike {
+  readonly kind?: unknown;
+  readonly twa8UgPerM3?: unknown;
+}
+const leastUgPerM3 = ({ kind, twa8UgPerM3 }: AverageLike): number => (kind === 'measured' ? number(twa8UgPerM3, 0) : 0);
+const mostUgPerM3 = ({ twa8UgPerM3 }: AverageLike): number => number(twa8UgPerM3, Number.MAX_VALUE);
+/** As with a mass: by what it is at least, then by what it may be at most. */
+const higherAverage: Careful = (a, b) =>
+  leastUgPerM3(a as AverageLike) - leastUgPerM3(b as AverageLike) ||
+  mostUgPerM3(a as AverageLike) - mostUgPerM3(b as AverageLike);
+
 type Row = readonly [path: RegExp, careful: Careful];
 
 /** Worn minutes: the shorter stretch is careful, because what was not sampled stays unknown and blocks *below*. */
@@ -83,6 +102,8 @@ const table: Partial<Record<FactKind, readonly Row[]>> = {
     // Only "no" lets a blank be subtracted.
     [/^\/blankCorrected$/, ranked('no', 'notStated', 'yes')],
     [/^\/wallDeposit$/, ranked('yes', 'notStated', 'no')],
+    // the days of the notice are counted from it
+    [/^\/receivedOn$/, earlier],
   ],
   'flowChecked.v1': [
     [/^\/readings(\/\d+)?$/, slowerFlow],
@@ -108,6 +129,29 @@ const table: Partial<Record<FactKind, readonly Row[]>> = {
   'minutesExplained.v1': [[/^\/as$/, ranked('away', 'unknown', 'sameAs')]],
   'dayDescribed.v1': [[/^\/regular$/, ranked('yes', 'no')]],
   'voidReviewed.v1': [[/^\/stands$/, ranked(false, true)]],
+  'workNoted.v1': [[/^\/taskIds$/, longerList]],
+  'employmentStated.v1': [
+    [/^\/fromOn$/, earlierOrOpen],
+    [/^\/toOn$/, laterOrOpen],
+  ],
+  'changesAsked.v1': [[/^\/(equipment|process|control|personnel|newTask)$/, ranked('no', 'notKnown', 'yes')]],
+  'limitsChosen.v1': [
+    [/^\/besideIds$/, longerList],
+    [/^\/own(ActionLevel|Pel)UgPerM3$/, lower],
+  ],
+  'measurementReported.v1': [
+    [/^\/average$/, higherAverage],
+    [/^\/average\/twa8UgPerM3$/, higher],
+    // the days of the notice are counted from it
+    [/^\/receivedOn$/, earlier],
+    [/^\/(fullShift|ownFirm|accuracy)$/, ranked('yes', 'notStated', 'no')],
+  ],
+  'measurementReliedOn.v1': [
+    [/^\/(processes|material|controls|practices|environment)$/, ranked('alike', 'notKnown', 'unlike')],
+    [/^\/ownFirm$/, ranked('yes', 'notStated', 'no')],
+  ],
+  'noticeGiven.v1': [[/^\/happened\/at$/, later]],
+  'recordsRequested.v1': [[/^\/askedOn$/, earlier]],
 };
 
 /** The direction of a field, null when none is known. */

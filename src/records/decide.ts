@@ -52,7 +52,7 @@ const sampleKeysIn = (fact: NewFact): readonly string[] => {
 /** Records that a fact names besides those that it touches, where a wrong one would do harm: as few as may be, each is a request. */
 function besideKeysOf({ kind, body }: NewFact): readonly string[] {
   const person = (id: string | null): readonly string[] => (id === null ? [] : [keyOf('person', id)]);
-  if (kind === 'workNoted.v1') return person(String(body.workdayId).slice(0, 12));
+  if (kind === 'workNoted.v1' || kind === 'representsStated.v1') return person(String(body.workdayId).slice(0, 12));
   if (kind === 'measurementReported.v1') return person(body.workerId);
   if (kind === 'recordsRequested.v1') return person(body.personId);
   return kind === 'measurementReliedOn.v1' ? [measurementKey(String(body.measurementId))] : [];

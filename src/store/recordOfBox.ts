@@ -115,10 +115,14 @@ interface Line {
 /** What is told of a person on paper is the name and what goes with it; no note, no picture of them. */
 const ofPeople = new Set(['personAdded.v1', 'nameChanged.v1', 'valueCorrected.v1', 'correctionSettled.v1']);
 
+/** Papers that tell workers of their days: nothing in them is for a laboratory. */
+const notForLaboratories: readonly string[] = ['exposureRecordIssued.v1', 'representsStated.v1'];
+
 /** An earlier revision may have shown names where this one shows identifiers. */
 function mayGoAlong(row: JournalRow, withNames: boolean): boolean {
   const { kind, about, body } = JSON.parse(row.text) as Line;
   if (about.some((each) => each.startsWith('person:'))) return withNames && ofPeople.has(String(kind));
+  if (notForLaboratories.includes(String(kind))) return false;
   return withNames || kind !== 'custodySheetIssued.v1' || body?.sheet?.workersShownAs === 'identifier';
 }
 

@@ -52,6 +52,7 @@ function placeOfSample(sample: SampleRecord): Place {
       `shift:${sample.shiftId}`,
       numberLink(sample.sampleNumber),
       ...optional('workday', sample.workdayId),
+      ...optional('measurement', sample.workdayId),
       ...optional('worker', sample.workerId),
       ...(running(sample) ? ['running'] : []),
       ...(unfinished(sample) ? ['unfinished'] : []),

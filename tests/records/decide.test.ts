@@ -227,7 +227,9 @@ describe('all or nothing', () => {
       runningSamples: true,
       sampleNumbers: ['120027'],
       boxesOfSamples: [],
+      noticesOf: [],
       takingIn: false,
+      missing: false,
       facts: [],
     });
     expect(needs([look('13:00')])).toMatchObject({ runningSamples: false, sampleNumbers: [] });

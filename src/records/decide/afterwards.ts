@@ -1,6 +1,6 @@
 /** What a decided fact changes for the facts after it in the same call. Only what decide asks about is followed. */
 import { subjectOf } from '../about.ts';
-import type { AnyRecord, BoxRecord, Interval, SampleRecord } from '../book.ts';
+import type { AnyRecord, BoxRecord, DutyRecord, Interval, NoticeRecord, SampleRecord, WorkdayRecord } from '../book.ts';
 import type { NewFact } from '../fact.ts';
 import type { Ask } from './ask.ts';
 import { provisionalId, recordFrom } from './view.ts';
@@ -81,12 +81,33 @@ export function afterwards({ fact, index, view }: Ask): void {
   const record = view.record(key);
   if (!record || key.startsWith('workday:')) {
     const made = recordFrom(key, fact, index);
-    if (made) view.put(record ? ({ ...record, ...statedIn(made) } as AnyRecord) : made);
+    if (made) view.put(record ? ({ ...record, ...statedIn(made), ...grownDay(record, made) } as AnyRecord) : made);
   } else if (key.startsWith('sample:'))
     view.put({ ...(record as SampleRecord), ...sampleChange(fact, index, record as SampleRecord) });
   else if (key.startsWith('box:'))
     view.put({ ...(record as BoxRecord), ...boxChange(fact, index, record as BoxRecord) });
-  else if (fact.kind === 'conditionsNoted.v1') view.put({ ...record, conditions: fact.body } as typeof record);
+  else putOther(fact, index, record, view.put);
+}
+
+/** Lists of a day that grow by one fact. */
+function grownDay(day: AnyRecord, made: AnyRecord): object {
+  const { worked = [], recordsIssued = [] } = day as WorkdayRecord;
+  const added = made as WorkdayRecord;
+  return {
+    worked: [...worked, ...(added.worked ?? [])],
+    recordsIssued: [...recordsIssued, ...(added.recordsIssued ?? [])],
+  };
+}
+
+function putOther(fact: NewFact, index: number, record: AnyRecord, put: (changed: AnyRecord) => void): void {
+  const issued = { factId: provisionalId(index), at: fact.happened.at, by: fact.by };
+  if (fact.kind === 'conditionsNoted.v1') put({ ...record, conditions: fact.body } as AnyRecord);
+  if (fact.kind === 'changesAsked.v1')
+    put({ ...record, changes: { ...fact.body, factId: issued.factId } } as AnyRecord);
+  if (fact.kind === 'dutyDone.v1')
+    put({ ...record, done: [...(record as DutyRecord).done, { ...fact.body, ...issued }] } as AnyRecord);
+  if (fact.kind === 'noticeGiven.v1')
+    put({ ...record, given: [...(record as NoticeRecord).given, { ...fact.body, ...issued }] } as AnyRecord);
 }
 
 /** What one fact states, without what it leaves open. */

@@ -10,6 +10,7 @@ import { type Fact, type FactBody, type FactKind, factBodies, type NewFact } fro
 import { fitted } from '../fitting.ts';
 import { isWithin, segmentsOf, valueAt, withValueAt } from '../pointer.ts';
 import { type Ask, momentParams, needsWhy } from './ask.ts';
+import { refuseOnDuties } from './correctionOfDuties.ts';
 import { wrongPieces } from './day.ts';
 import { refuseNumber } from './sample.ts';
 
@@ -95,7 +96,9 @@ function refuseValue(ask: Correcting, fact: Fact, places: unknown): void {
     return;
   }
   refuseOnSample(ask, fact);
-  refuseOnDay(ask, fact, withValueAt(places, segmentsOf(path), value)?.value);
+  const changed = withValueAt(places, segmentsOf(path), value)?.value;
+  refuseOnDay(ask, fact, changed);
+  refuseOnDuties(ask, fact, changed, recordsOf(ask as Ask));
 }
 
 /** Hours and minutes that arrive by correction keep the order and the room that they were asked to have when first stated. */

@@ -30,10 +30,22 @@ function instantsIn(value: unknown, place: string): readonly { readonly place: s
   return Object.entries(value).flatMap(([key, inner]) => instantsIn(inner, `${place}/${key}`));
 }
 
-/** What has not happened yet is not written down. A custody sheet may print what it likes. */
+/** Papers that left the firm print what they like; of what is in them only what is said of them beside is looked at. */
+const printed: { readonly [K in FactKind]?: string } = {
+  'custodySheetIssued.v1': 'sheet',
+  'noticeIssued.v1': 'notice',
+  'determinationWritten.v1': 'determination',
+  'exposureRecordIssued.v1': 'record',
+};
+const withoutPrint = ({ kind, body }: NewFact): unknown => {
+  const print = printed[kind];
+  return print === undefined ? body : { ...body, [print]: null };
+};
+
+/** What has not happened yet is not written down. */
 export function refuseFuture({ fact, context, refuse }: Ask): void {
   const latest = addMinutes(context.now, aheadLimitMin);
-  const inBody = fact.kind === 'custodySheetIssued.v1' ? [] : instantsIn(fact.body, 'body');
+  const inBody = instantsIn(withoutPrint(fact), 'body');
   for (const { place, at } of [{ place: 'happened/at', at: fact.happened.at }, ...inBody])
     if (at > latest) refuse('timeInFuture', [place], { at, now: context.now, zone: fact.happened.zone });
 }
@@ -42,7 +54,8 @@ export function refuseFuture({ fact, context, refuse }: Ask): void {
 const nineDigits = /^\s*\d{3}[ -]?\d{2}[ -]?\d{4}\s*$/;
 const withHyphens = /(^|\D)\d{3}-\d{2}-\d{4}(\D|$)/;
 const personPlaces = new Set(['body/identifier', 'body/name']);
-const freeText = /(^|\/)(remark|reason|text|why|name|identifier|new)$/;
+const freeText =
+  /(^|\/)(remark|reason|text|why|name|identifier|new|by|to|fromName|location|observations|earlierMeasurements|complaints|correctiveAction|whereItLies|initials|places?(\/\d+)?)$/;
 
 function stringsIn(value: unknown, place: string): readonly { readonly place: string; readonly text: string }[] {
   if (typeof value === 'string') return [{ place, text: value }];
@@ -53,7 +66,7 @@ function stringsIn(value: unknown, place: string): readonly { readonly place: st
 export function refuseSocialSecurityNumber({ fact, refuse }: Ask): void {
   if (fact.kind === 'custodySheetIssued.v1') return;
   const aboutPerson = fact.about.some((key) => key.startsWith('person:'));
-  for (const { place, text } of [...stringsIn(fact.body, 'body'), ...stringsIn(fact.why, 'why')]) {
+  for (const { place, text } of [...stringsIn(withoutPrint(fact), 'body'), ...stringsIn(fact.why, 'why')]) {
     const asPerson = aboutPerson && (personPlaces.has(place) || place === 'body/new') && nineDigits.test(text);
     if (asPerson || (freeText.test(place) && withHyphens.test(text))) refuse('looksLikeSocialSecurityNumber', [place]);
   }

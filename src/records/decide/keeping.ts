@@ -82,11 +82,18 @@ const relaxingKinds: readonly string[] = [
   'flowDecided.v1',
   'sheetDifferenceKept.v1',
   'missingEntriesAccepted.v1',
+  'workStruck.v1',
+  'employmentStated.v1',
+  'representsStated.v1',
+  'measurementReliedOn.v1',
+  'dutyDone.v1',
+  'limitsChosen.v1',
 ];
 
 /** Takes a doubt away, or may: asks for the whole of a file that is being taken in. */
 export function relaxes({ kind, body }: NewFact): boolean {
   if (kind === 'voidReviewed.v1') return !body.stands;
+  if (kind === 'determinationWritten.v1') return body.outcome === 'negative';
   if (kind === 'valueCorrected.v1') return body.path === '/stands';
   return relaxingKinds.includes(kind);
 }

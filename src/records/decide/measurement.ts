@@ -9,11 +9,12 @@ import { knownPerson, refuseLaterDay } from './roster.ts';
 export const measurementKey = (id: string): RecordKey =>
   id.includes('.') ? keyOf('workday', id) : keyOf('reported', id);
 
-/** The measurement, or a refusal that it is not in this book. */
+/** The measurement, or a refusal that it is not in this book. A day of which only samples are known is one. */
 export function knownMeasurement(ask: Ask, id: string, field: string): WorkdayRecord | ReportedRecord | null {
   const key = measurementKey(id);
   const record = ask.view.record(key) as WorkdayRecord | ReportedRecord | null;
-  if (!record) ask.refuse('recordUnknown', [field], { key });
+  const isKnown = record !== null || ask.view.samples().some(({ workdayId }) => workdayId === id);
+  if (!isKnown) ask.refuse('recordUnknown', [field], { key });
   return record;
 }
 

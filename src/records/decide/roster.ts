@@ -68,12 +68,11 @@ function changesAsked(ask: Ask<'changesAsked.v1'>): void {
   if (shift?.changes) ask.refuse('alreadyStated', ['body'], { what: 'changes' });
 }
 
-/** A day that this book knows, and others than the one who was measured. */
+/** Others than the one who was measured. Whoever is named may be known by another device only. */
 function representsStated(ask: Ask<'representsStated.v1'>): void {
   const { workdayId, workerIds } = ask.fact.body;
   refuseLaterDay(ask as Ask, 'body/workdayId', dayIn(workdayId));
-  const key = keyOf('workday', workdayId);
-  if (!ask.view.record(key)) ask.refuse('recordUnknown', ['body/workdayId'], { key });
+  knownPerson(ask as Ask, workdayId.slice(0, 12), 'body/workdayId');
   const own = workerIds.indexOf(workdayId.slice(0, 12));
   if (own >= 0) ask.refuse('representsSelf', [`body/workerIds/${own}`]);
 }

@@ -28,7 +28,7 @@ function noticeIssued(ask: Ask<'noticeIssued.v1'>): void {
 }
 
 /** Typed moments have whole minutes. */
-const minuteOf = (at: string): string => at.slice(0, 16);
+export const minuteOf = (at: string): string => at.slice(0, 16);
 
 function noticeGiven(ask: Ask<'noticeGiven.v1'>): void {
   const { refuse, view, fact } = ask;
@@ -62,15 +62,12 @@ function determinationWritten(ask: Ask<'determinationWritten.v1'>): void {
     ask.refuse('negativeWithoutMeasurement', ['body/measurementIds']);
 }
 
+/** A day of which only samples are known has a record too: nothing has been issued of it yet. */
 function recordIssued(ask: Ask<'exposureRecordIssued.v1'>): void {
   const { workdayId, revision } = ask.fact.body;
   const key = keyOf('workday', workdayId);
   const workday = ask.view.record(key) as WorkdayRecord | null;
-  if (!workday) {
-    ask.refuse('recordUnknown', ['body/workdayId'], { key });
-    return;
-  }
-  const next = nextOf((workday.recordsIssued ?? []).map((issued) => issued.revision));
+  const next = nextOf((workday?.recordsIssued ?? []).map((issued) => issued.revision));
   if (revision !== next) ask.refuse('noticeRevisionNotNext', ['body/revision'], { revision, next });
 }
 

@@ -127,6 +127,6 @@ export class Comparison {
       const { sampleId: id, sampleNumber } = fact.body;
       this.numbered.push({ id, sampleNumber, row });
     } else if (fact.kind === 'photoTaken.v1') this.namedFiles.add(fact.body.hash);
-    else if (fact.kind === 'custodySheetIssued.v1') this.namedFiles.add(fact.body.pdfHash);
+    else if ('pdfHash' in fact.body) this.namedFiles.add(String(fact.body.pdfHash));
   }
 }
