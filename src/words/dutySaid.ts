@@ -4,9 +4,12 @@ import { formatDay, formatList } from './quantity.ts';
 
 /** How ids are called in sentences. */
 export interface DutyNames {
-  readonly worker: (id: string) => string;
+  /** null: not to be named, so counted. */
+  readonly worker: (id: string) => string | null;
   readonly site: (id: string) => string;
   readonly task: (id: string) => string;
+  /** Nobody else is named either: who asked for records. */
+  readonly hidesNames?: boolean;
 }
 
 export interface Said {
@@ -28,6 +31,14 @@ export interface KindInWords {
   readonly whose?: string;
 }
 
+/** Four names at most; who is not named is counted. */
+function workersOf(people: readonly (string | null)[]): string {
+  const named = people.filter((name) => name !== null);
+  const unnamed = people.length - named.length;
+  if (named.length > 4) return `${named.slice(0, 3).join(', ')} and ${people.length - 3} more`;
+  return formatList(unnamed === 0 ? named : [...named, unnamed === 1 ? 'a worker' : `${unnamed} workers`]);
+}
+
 export const saidOf = (duty: Duty, names: DutyNames): Said => {
   const day = (key: string): string => {
     const value = duty.params[key];
@@ -36,13 +47,12 @@ export const saidOf = (duty: Duty, names: DutyNames): Said => {
   const tasks = String(duty.params.tasks ?? '')
     .split('+')
     .filter((id) => id !== '');
-  const people = duty.workerIds.map(names.worker);
   return {
-    workers: people.length > 4 ? `${people.slice(0, 3).join(', ')} and ${people.length - 3} more` : formatList(people),
+    workers: workersOf(duty.workerIds.map(names.worker)),
     site: duty.siteId === null ? '' : names.site(duty.siteId),
     tasks: formatList(tasks.map(names.task)),
     day,
-    params: duty.params,
+    params: names.hidesNames ? { ...duty.params, by: 'somebody' } : duty.params,
   };
 };
 
