@@ -2,7 +2,7 @@
  * The course of re-monitoring of every worker in every task group. A worker's own measurements count, and those that stand for the worker
  * in writing; one that stands for the worker by the roster alone can only raise a schedule.
  */
-import type { Book, ShiftRecord } from '#records/book.ts';
+import type { Book } from '#records/book.ts';
 import { type LimitsHere, limitSetOn } from '#reference/limits.ts';
 import { higherBand } from './band.ts';
 import type { Course } from './course.ts';
@@ -12,6 +12,7 @@ import { courseOf } from './courseSteps.ts';
 import type { Measurement } from './measurement.ts';
 import { namedInWriting, rosterDaysOf } from './standsFor.ts';
 import type { GroupDay } from './taskGroup.ts';
+import { changeNotedOn } from './taskGroups.ts';
 
 /** What is gathered of one worker in one group. */
 interface Gathered {
@@ -135,15 +136,6 @@ function gatherMeasurements(
       if (day.groupKey !== measurement.groupKey || !counted.has(day.workerId))
         addOccasion(into.of(day.workerId, day.groupKey), measurement, 'roster');
   }
-}
-
-const asked = ['equipment', 'process', 'control', 'personnel', 'newTask'] as const;
-
-/** Yes, or nobody knew: either asks for additional monitoring. */
-export function changeNotedOn(shift: ShiftRecord | undefined): ChangeNoted | null {
-  const changes = shift?.changes;
-  if (!shift || !changes || asked.every((what) => changes[what] === 'no')) return null;
-  return { on: shift.workOn, because: [changes.factId] };
 }
 
 function gatherDays(days: readonly GroupDay[], book: Book, today: string, into: Gathering): void {

@@ -105,7 +105,7 @@ function reportedBlocks(measurement: Measurement, book: Book): DeterminationBloc
 }
 
 /** The months of (d)(3)(iii); where the state's own rule is not held, the federal ones, and `ruleNotHeld` blocks anyway. */
-function historicalMonths({ limits, workOn }: Measurement): number {
+export function historicalMonths({ limits, workOn }: Measurement): number {
   const duties = limits.set.duties ?? limitSetOn(workOn, '').set.duties;
   if (!duties) throw new Error('no rule on earlier data is held');
   return duties.historical.months.value;

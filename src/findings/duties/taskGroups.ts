@@ -1,5 +1,5 @@
 /** Who did which tasks where, each day, by the roster and by the samples, and the task groups that follow. */
-import type { Book, SampleRecord, WorkdayRecord } from '#records/book.ts';
+import type { Book, SampleRecord, ShiftRecord, WorkdayRecord } from '#records/book.ts';
 import { type GroupDay, groupKeyOf, type TaskGroup } from './taskGroup.ts';
 
 /** What is known of one worker at one site on one day. Roster entries and samples that say different tasks: all of them were done. */
@@ -20,6 +20,16 @@ export const wasWorn = ({ sampleKind, putOn, results }: SampleRecord): boolean =
 
 /** Site and day make the id of a shift (records/common.ts). */
 export const siteOfShift = (shiftId: string): string => shiftId.slice(0, -11);
+export const dayOfShift = (shiftId: string): string => shiftId.slice(-10);
+
+const asked = ['equipment', 'process', 'control', 'personnel', 'newTask'] as const;
+
+/** Something new when the job started, or nobody knew: either asks for additional monitoring, 29 CFR 1926.62(d)(7). */
+export function changeNotedOn(shift: ShiftRecord | undefined): { on: string; because: readonly string[] } | null {
+  const changes = shift?.changes;
+  if (!shift || !changes || asked.every((what) => changes[what] === 'no')) return null;
+  return { on: shift.workOn, because: [changes.factId] };
+}
 
 const last = <T>(values: readonly (T | null)[]): T | null => values.filter((one) => one !== null).at(-1) ?? null;
 
