@@ -1,7 +1,17 @@
 /** The exposure record as PDF, with its values attached. */
-import type { ExposureRecordInput, ExposureRecordValues } from './exposureRecordValues.ts';
+import { en } from '#words/papers.ts';
+import { exposureRecordAttachment, exposureRecordPages } from './exposureRecordPages.ts';
+import { type ExposureRecordInput, type ExposureRecordValues, exposureRecordValues } from './exposureRecordValues.ts';
+import { madePaper } from './madePaper.ts';
 import type { MadePaper } from './occasion.ts';
 
-export async function makeExposureRecordPdf(_input: ExposureRecordInput): Promise<MadePaper<ExposureRecordValues>> {
-  throw new Error('not made yet');
+/** Throws only if a typeface is not a font. */
+export function makeExposureRecordPdf(input: ExposureRecordInput): Promise<MadePaper<ExposureRecordValues>> {
+  return madePaper(input, {
+    values: exposureRecordValues(input),
+    lang: en.lang,
+    attachment: exposureRecordAttachment,
+    attached: en.attached(exposureRecordAttachment),
+    pages: exposureRecordPages,
+  });
 }

@@ -2,9 +2,11 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { makeDeterminationPdf } from '#documents/determinationPdf.ts';
+import { makeExposureRecordPdf } from '#documents/exposureRecordPdf.ts';
 import { makeNoticePdf } from '#documents/noticePdf.ts';
 import { makeSignPdf } from '#documents/signPdf.ts';
 import { oracle } from '../house/oracles.ts';
+import { exposureInput } from './exposureDays.ts';
 import {
   alike,
   below,
@@ -69,6 +71,7 @@ const looks: Readonly<Record<string, () => Promise<{ readonly bytes: Uint8Array 
         reliances: [{ measurementId: measurementOf().id, reliedOn: '2026-11-02', answers: alike, ownFirm: 'yes' }],
       }),
     ),
+  exposureRecord: () => makeExposureRecordPdf(exposureInput()),
   sign: () => makeSignPdf({ ...occasion, ...letter }),
   signA4Example: () => makeSignPdf({ ...occasion, ...letter, paper: 'a4', practice: true }),
 };
