@@ -2,6 +2,7 @@
 import type { Estimate } from '#core/estimate.ts';
 import { lowerOf, upperOf } from '#core/estimate.ts';
 import type { Course } from './course.ts';
+import type { DeterminationFinding } from './determination.ts';
 import type { DueWhen } from './duty.ts';
 import type { Ground, Job } from './dutyTriggersGround.ts';
 import { earliest, fewOf, latest, type Met, type Trigger, type Triggers } from './dutyTriggersMet.ts';
@@ -144,17 +145,21 @@ const change: Trigger = ({ ground }) =>
     return [{ ...met, params: { ...met.params, changedOn: changeOwed.on }, because, startsOn: changeOwed.on, due }];
   });
 
+const everyoneOf = ({ monitoredIds, standsForIds }: DeterminationFinding): readonly string[] => [
+  ...new Set([...monitoredIds, ...standsForIds]),
+];
+
 const negativeNotWritten: Trigger = ({ ground: { jobs } }) =>
   jobs.flatMap((job) =>
     job.determination?.outcome === 'negativeMayBeWritten' && job.determination.writtenId === null
-      ? [ofJob(job, job.determination.standsForIds, job.measurements)]
+      ? [ofJob(job, everyoneOf(job.determination), job.measurements)]
       : [],
   );
 
 const determinationDiffers: Trigger = ({ ground: { jobs } }) =>
   jobs.flatMap((job) =>
     job.determination?.differsFromRecord && job.determination.writtenId !== null
-      ? [{ ...ofJob(job, job.determination.standsForIds, job.measurements), presumed: false }]
+      ? [ofJob(job, everyoneOf(job.determination), job.measurements)]
       : [],
   );
 
