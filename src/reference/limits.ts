@@ -17,7 +17,7 @@ import { type LimitSet, type LimitSetFile, limitSetFile, type SetLimit, setOn } 
 import { type ReadSource, readOnce } from './source.ts';
 import { stateByCode } from './states.ts';
 
-export type { LimitSet, SetLimit } from './limitSet.ts';
+export { type LimitSet, type SetLimit, setOn } from './limitSet.ts';
 
 /**
  * Whose rule governs. `federal`: the federal rule as held. `federalForPrivateFirms`: the state's plan is for state and local
