@@ -12,7 +12,7 @@ export interface Relied {
 export interface Scope {
   readonly siteId: string;
   readonly groupKey: string;
-  /** Measured or reported at this site, with a result or with one that is owed; in the order of days. */
+  /** Measured or reported at this site, with a result, with one that is owed, or sent to the laboratory; in the order of days. */
   readonly own: readonly Measurement[];
   readonly relied: readonly Relied[];
   readonly days: readonly GroupDay[];
@@ -50,7 +50,12 @@ function addReliances(scopes: Map<string, Growing>, measurements: ReadonlyMap<st
   }
 }
 
-/** By site and group. A void cassette without a result is no measurement, and bears on nothing. */
+/** A void cassette that was never sent and has no result is no measurement, and bears on nothing. */
+function bearsOn({ receipts, resultOwed, finding }: Measurement, boxedIds: ReadonlySet<string>): boolean {
+  return receipts.length > 0 || resultOwed || (finding?.samples ?? []).some(({ sampleId }) => boxedIds.has(sampleId));
+}
+
+/** By site and group. */
 export function scopesOf(
   measurements: ReadonlyMap<string, Measurement>,
   book: Book,
@@ -63,9 +68,10 @@ export function scopesOf(
     scopes.set(name, held);
     return held;
   };
+  const boxedIds = new Set([...book.boxes.values()].flatMap(({ packed }) => packed.sampleIds));
   for (const day of days) at(day.siteId, day.groupKey).days.push(day);
   for (const measurement of measurements.values())
-    if (measurement.siteId !== null && (measurement.receipts.length > 0 || measurement.resultOwed))
+    if (measurement.siteId !== null && bearsOn(measurement, boxedIds))
       at(measurement.siteId, measurement.groupKey).own.push(measurement);
   addReliances(scopes, measurements, book);
   return [...scopes.entries()]

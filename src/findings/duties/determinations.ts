@@ -16,7 +16,7 @@ import {
   once,
 } from './determinationEvidence.ts';
 import { bookBlocks, changeBlocks, notMeasuredBlocks, ruleBlocks, unlikeDayBlocks } from './determinationJob.ts';
-import { type Scope, scopesOf } from './determinationScope.ts';
+import { type Relied, type Scope, scopesOf } from './determinationScope.ts';
 import { isOnOtherFacts, writtenOf } from './determinationWritten.ts';
 import type { Measurement } from './measurement.ts';
 import { relianceOf } from './reliance.ts';
@@ -50,6 +50,21 @@ interface Evidence {
   readonly blocks: readonly DeterminationBlock[];
 }
 
+/** A job that was measured itself since then rests on its own figures: why it could not rest on others bears on nothing any more. */
+function weighRelied(
+  { reliance, measurement }: Relied,
+  proven: readonly Measurement[],
+  measurements: ReadonlyMap<string, Measurement>,
+  book: Book,
+): { readonly measurement: Measurement | null; readonly blocks: readonly DeterminationBlock[] } {
+  const { reliedOn, blocks } = relianceOf(reliance, measurements, book);
+  const measuredSince = proven.some(({ workOn }) => workOn >= reliedOn);
+  const ofReliance = measuredSince ? [] : blocks;
+  if (measurement) return { measurement, blocks: once([...ofReliance, ...evidenceBlocks(measurement, book)]) };
+  const missing = measuredSince ? [] : [block('noMeasurement', reliance.measurementId)];
+  return { measurement, blocks: once([...ofReliance, ...missing]) };
+}
+
 /** Old ones that prove are no longer needed where there are younger ones. */
 function tooOld(proven: readonly Measurement[], on: string): readonly DeterminationBlock[] {
   const found = proven.map((measurement) => ageBlocks(measurement, on));
@@ -60,13 +75,9 @@ function evidenceOf(scope: Scope, measurements: ReadonlyMap<string, Measurement>
   const weighed = scope.own.map((measurement): Weighed => ({ measurement, blocks: evidenceBlocks(measurement, book) }));
   const proven = weighed.filter(({ blocks }) => blocks.length === 0).map(({ measurement }) => measurement);
   const counting = weighed.filter((one) => !isSetAside(one, proven));
-  const relied = scope.relied.map(({ reliance, measurement }) => ({
-    measurement,
-    blocks: once([
-      ...relianceOf(reliance, measurements, book).blocks,
-      ...(measurement ? evidenceBlocks(measurement, book) : [block('noMeasurement', reliance.measurementId)]),
-    ]),
-  }));
+  const relied = scope.relied
+    .map((one) => weighRelied(one, proven, measurements, book))
+    .filter((one) => !one.measurement || !isSetAside({ ...one, measurement: one.measurement }, proven));
   const used = [...counting, ...relied].flatMap(({ measurement }) => measurement ?? []);
   return {
     proven,
