@@ -9,6 +9,12 @@ import type { NewFact } from '#records/fact.ts';
 import { Fit } from '#screens/fitting/Fit.tsx';
 import { WorkerPage } from '#screens/fitting/WorkerPage.tsx';
 import { FlowCheck } from '#screens/flow/FlowCheck.tsx';
+import { Groups } from '#screens/groups/Groups.tsx';
+import { JobStart } from '#screens/jobStart/JobStart.tsx';
+import { Rely } from '#screens/jobStart/Rely.tsx';
+import { KeyIn } from '#screens/paperForm/KeyIn.tsx';
+import { Reported } from '#screens/reported/Reported.tsx';
+import { Roster } from '#screens/roster/Roster.tsx';
 import { After } from '#screens/sampling/After.tsx';
 import { Sample } from '#screens/sampling/Sample.tsx';
 import { Settle } from '#screens/settle/Settle.tsx';
@@ -74,6 +80,12 @@ export function visit(path: string): ReturnType<typeof userEvent.setup> {
         <Route path="/shift/:shiftId/fit">{({ shiftId }) => <Fit shiftId={shiftId} />}</Route>
         <Route path="/shift/:shiftId/blank">{({ shiftId }) => <Blank shiftId={shiftId} />}</Route>
         <Route path="/shift/:shiftId/conditions">{({ shiftId }) => <Conditions shiftId={shiftId} />}</Route>
+        <Route path="/shift/:shiftId/roster">{({ shiftId }) => <Roster shiftId={shiftId} />}</Route>
+        <Route path="/shift/:shiftId/job-start">{({ shiftId }) => <JobStart shiftId={shiftId} />}</Route>
+        <Route path="/shift/:shiftId/rely">{({ shiftId }) => <Rely shiftId={shiftId} />}</Route>
+        <Route path="/groups" component={Groups} />
+        <Route path="/reported" component={Reported} />
+        <Route path="/key-in" component={KeyIn} />
         <Route path="/worker/:sampleId">{({ sampleId }) => <WorkerPage sampleId={sampleId} />}</Route>
         <Route path="/sample/:sampleId">{({ sampleId }) => <Sample sampleId={sampleId} />}</Route>
         <Route path="/sample/:sampleId/after">{({ sampleId }) => <After sampleId={sampleId} />}</Route>
