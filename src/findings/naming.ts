@@ -1,7 +1,13 @@
 /** How the records of a slice are called where one fact speaks of another: names, serial numbers, numbers on cassettes. */
 import type { Book } from '#records/book.ts';
+import { besideSets } from '#reference/limits.ts';
 import { methodById } from '#reference/methods.ts';
 import { taskById } from '#reference/tasks.ts';
+
+const besideName = (id: string): string | undefined => {
+  const set = besideSets().find((one) => one.id === id);
+  return set && `${set.jurisdiction}: ${set.document}`;
+};
 
 /** The name that goes with an id, whatever it is an id of; undefined when this slice does not hold it. */
 export const namesIn =
@@ -16,4 +22,5 @@ export const namesIn =
     book.jobClassifications.get(id)?.name ??
     book.samples.get(id)?.sampleNumber ??
     taskById(id)?.en ??
-    methodById(id)?.title;
+    methodById(id)?.title ??
+    besideName(id);

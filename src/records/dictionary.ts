@@ -52,6 +52,8 @@ const namedForms: readonly (readonly [start: string, name: string])[] = [
   ['^[0-9a-hjkmnp-tv-z]{12}$', 'record id: 12 characters'],
   ['^[0-9a-hjkmnp-tv-z]{12}\\.\\d{8}$', 'fact id: writer, dot, running number'],
   ['^[0-9a-hjkmnp-tv-z]{12}\\.\\d{4}-\\d{2}-\\d{2}$', 'record id, dot, day'],
+  ['^[0-9a-hjkmnp-tv-z]{12}(\\.\\d{4}-\\d{2}-\\d{2})?$', 'record id, for a day with dot and day'],
+  ['^[0-9a-zA-Z.-]{3,120}$', 'letters, digits, dots and hyphens'],
   ['^[0-9a-f]{64}$', '64 hexadecimal digits'],
   ['^[a-zA-Z]+:[0-9a-zA-Z.-]+$', 'kind of record, colon, id'],
 ];

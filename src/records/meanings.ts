@@ -3,6 +3,7 @@
  * sentences only when a backup is made. A test asks that every kind and value is told, and that nothing here is told of nothing.
  */
 import type { FactKind } from './fact.ts';
+import { meaningByFieldOfDuties, meaningByKindOfDuties } from './meaningsOfDuties.ts';
 
 export const meaningByKind: Readonly<Record<FactKind, string>> = {
   'bookOpened.v1': 'A firm began its book',
@@ -51,21 +52,7 @@ export const meaningByKind: Readonly<Record<FactKind, string>> = {
   'voidReviewed.v1': 'A person who knew of the void and of the result said whether the sample stays void',
   'sheetDifferenceKept.v1': 'A custody sheet differs from the record, and a person left it so',
   'missingEntriesAccepted.v1': 'Entries of a lost device will never come: a person said so',
-  'workNoted.v1': 'A worker was at a site on a day and did these tasks',
-  'workStruck.v1': 'An entry of the roster was wrong: the worker was not there',
-  'employmentStated.v1': 'From when to when a person works here',
-  'changesAsked.v1': 'What is new at a job, asked at its start',
-  'representsStated.v1': 'It was put in writing that a measurement stands for other workers too',
-  'measurementReported.v1': 'A measurement that others made, or from before this book, was reported to the firm',
-  'measurementReliedOn.v1': 'A job rests on an earlier measurement; five comparisons were answered',
-  'noticeIssued.v1': 'A notice of results was made for the workers that it concerns',
-  'noticeGiven.v1': 'A worker was given the notice, or it was posted; the moment is happened.at',
-  'determinationWritten.v1': 'An initial determination was written',
-  'exposureRecordIssued.v1': "The exposure record of a worker's day was handed out",
-  'dutyDone.v1': 'Something that the rule asks was done',
-  'dutyReopened.v1': 'Something that was written down as done was not done after all',
-  'limitsChosen.v1': "Limits shown beside the rule, and the firm's own stricter ones",
-  'recordsRequested.v1': 'Somebody asked to see records',
+  ...meaningByKindOfDuties,
 };
 
 /** By the last part of a field's name, or by the whole name where one name means two things. */
@@ -197,4 +184,5 @@ export const meaningByField: Readonly<Record<string, string>> = {
   toCount: 'The last missing running number',
   'mass (measured).kind': 'A number was reported',
   'mass (lessThan).kind': 'Less than the reporting limit',
+  ...meaningByFieldOfDuties,
 };

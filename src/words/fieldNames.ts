@@ -1,5 +1,6 @@
 /** What each value of a fact is called where it is shown by itself: struck, corrected, in dispute. Read by supervisor and office. */
 import { en as conditions } from './conditions.ts';
+import { namesOfDuties } from './fieldNamesOfDuties.ts';
 import { nameInWords } from './quantity.ts';
 
 const names: Readonly<Record<string, string>> = {
@@ -106,6 +107,7 @@ const names: Readonly<Record<string, string>> = {
   trackingNumber: 'Tracking number',
   sealed: 'Sealed',
   text: 'What was written',
+  ...namesOfDuties,
 };
 
 /** What stands in a list of its own: readings, pieces of work, lines of a certificate. */

@@ -22,6 +22,13 @@ export const en = {
   blank: (number: string, day: string) => `Field blank ${number}, ${day}`,
   workday: (worker: string, day: string) => `The day of ${worker}, ${day}`,
   box: (laboratory: string, day: string) => `The box for ${laboratory}, packed ${day}`,
+  reported: (from: string, day: string) => `The measurement of ${day} that ${from} reported`,
+  reliance: (site: string, day: string) => `The earlier measurement for the job at ${site}, ${day}`,
+  notice: (revision: string, measured: string) => `The notice, revision ${revision}: ${measured}`,
+  determination: (outcome: 'negative' | 'positive', site: string, day: string) =>
+    `The ${outcome} determination for ${site}, ${day}`,
+  duty: 'Something that the rule asks',
+  request: (who: string, day: string) => `The request of ${who} to see records, ${day}`,
 };
 
 const dayText = (day: string): string => formatDay(day, 'en', 'long');
@@ -69,7 +76,33 @@ const byKind: Readonly<Record<string, (id: string, book: Book) => string | undef
     const laboratory = laboratories.get(box.packed.laboratoryId)?.name ?? en.unknown;
     return en.box(laboratory, dayText(dayOf(box.packedAt, zone)));
   },
+  reported: (id, { reported }) => {
+    const one = reported.get(id);
+    return one && en.reported(one.fromName, dayText(one.workOn));
+  },
+  reliance: (id, { reliances, sites }) => {
+    const [siteId, day] = splitDay(reliances.get(id)?.shiftId ?? '');
+    return day === '' ? undefined : en.reliance(sites.get(siteId)?.name ?? en.somewhere, dayText(day));
+  },
+  notice: (id, book) => {
+    const issued = book.notices.get(id)?.issued;
+    return issued && en.notice(issued.revision, measurementName(issued.measurementId, book));
+  },
+  determination: (id, { determinations, sites }) => {
+    const written = determinations.get(id)?.written;
+    const site = sites.get(written?.siteId ?? '')?.name ?? en.somewhere;
+    return written && en.determination(written.outcome, site, dayText(written.determinedOn));
+  },
+  duty: () => en.duty,
+  request: (id, { requests }) => {
+    const request = requests.get(id);
+    return request && en.request(request.by, dayText(request.askedOn));
+  },
 };
+
+/** A worker's day, or a measurement that was reported to us. */
+const measurementName = (id: string, book: Book): string =>
+  id.includes('.') ? recordName(`workday:${id}`, book) : recordName(`reported:${id}`, book);
 
 const named = (name: string | undefined, say: (name: string) => string): string | undefined =>
   name === undefined ? undefined : say(name);
@@ -92,7 +125,12 @@ export function zoneOfRecord(key: string, book: Book): string | null {
     sample: book.samples.get(id)?.siteId,
     flowCheck: book.flowChecks.get(id)?.shiftId.slice(0, 12),
     box: book.boxes.get(id)?.packed.siteId,
-    workday: [...book.samples.values()].find(({ workdayId }) => workdayId === id)?.siteId,
+    workday:
+      [...book.samples.values()].find(({ workdayId }) => workdayId === id)?.siteId ??
+      book.workdays.get(id)?.worked?.[0]?.shiftId.slice(0, 12),
+    reported: book.reported.get(id)?.siteId,
+    reliance: book.reliances.get(id)?.shiftId.slice(0, 12),
+    determination: book.determinations.get(id)?.written.siteId,
   }[kind];
   const zones = new Set([...book.sites.values()].map((site) => site.zone));
   const everywhere = zones.size === 1 ? [...zones][0] : undefined;

@@ -1,6 +1,7 @@
 /** Any value of any fact as it is said: never as it lies in the file. Read by supervisor and office. */
 import { isDay, isInstant, wallTimeOf } from '#core/calendar.ts';
 import type { Unit } from '#core/units.ts';
+import { choicesOfDuties } from './choicesOfDuties.ts';
 import { en as conditions } from './conditions.ts';
 import { nameOfField } from './fieldNames.ts';
 import { en as gear } from './gear.ts';
@@ -54,6 +55,7 @@ const choices: Readonly<Record<string, Choices>> = {
   workersShownAs: { name: 'by name', identifier: "by the firm's own number" },
   language: { en: 'English', es: 'Spanish' },
   ...conditions.options,
+  ...choicesOfDuties,
 };
 
 /** What a field is chosen from, as it is said; empty for a field that is not chosen. */
@@ -63,6 +65,7 @@ export const yesNo = (value: boolean): string => (value ? en.yes : en.no);
 const units: readonly (readonly [suffix: string, unit: Unit])[] = [
   ['LPerMin', 'L/min'],
   ['UgPerM3', 'µg/m³'],
+  ['Hours', 'h'],
   ['Ug', 'µg'],
   ['KPa', 'kPa'],
   ['TemperatureC', '°C'],
@@ -127,8 +130,9 @@ function objectText(field: string, value: Fields, naming: Naming): string {
       ? flow('lowLPerMin')
       : en.fromTo(flow('lowLPerMin'), flow('highLPerMin'));
   if ('readLPerMin' in value) return en.readTrue(flow('readLPerMin'), flow('trueLPerMin'));
-  if (value.kind === 'measured') return flow('massUg');
-  if (value.kind === 'lessThan') return en.lessThan(flow('reportingLimitUg'));
+  const figure = 'twa8UgPerM3' in value ? 'twa8UgPerM3' : value.kind === 'measured' ? 'massUg' : 'reportingLimitUg';
+  if (value.kind === 'measured') return flow(figure);
+  if (value.kind === 'lessThan') return en.lessThan(flow(figure));
   const told = Object.entries(value).filter(([key]) => !namesItsRecord.has(key));
   const said = told.map(([key, inner]) => `${nameOfField(key)}: ${valueText(`/${key}`, inner, naming)}`);
   return said.length > 0 && field !== 'sheet' ? said.join('; ') : en.points(said.length);

@@ -1,9 +1,9 @@
 /** Measurements that others made, and earlier ones that a new job rests on. Keyed in by the office. */
 import { z } from 'zod';
-import { day, note, recordId, shiftId, text, workdayId, yesNoNotStated } from '../common.ts';
+import { day, note, recordId, shiftId, text, yesNoNotStated } from '../common.ts';
 
 /** A measurement as duties name it: a worker's measured day, or one that was reported to us. */
-export const measurementId = z.union([workdayId, recordId]);
+export const measurementId = z.string().regex(/^[0-9a-hjkmnp-tv-z]{12}(\.\d{4}-\d{2}-\d{2})?$/);
 
 export const average = z.discriminatedUnion('kind', [
   z.looseObject({ kind: z.literal('measured'), twa8UgPerM3: z.number().min(0) }),

@@ -5,7 +5,7 @@ import type { BookDatabase } from '../database.ts';
 import { onBookState, openSession } from '../session.ts';
 
 const step = 500;
-const named = /"kind":"(?:photoTaken|custodySheetIssued)\.v1"/;
+const named = /"kind":"(?:photoTaken|custodySheetIssued|noticeIssued|determinationWritten|exposureRecordIssued)\.v1"/;
 const hashes = /"(?:hash|pdfHash)":"([0-9a-f]{64})"/g;
 
 export async function missingFilesIn(db: BookDatabase): Promise<number> {
