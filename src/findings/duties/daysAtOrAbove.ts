@@ -1,15 +1,156 @@
-/** Days at or above the action level, each worker's, over any twelve consecutive months: 29 CFR 1926.62(j)(1). */
+/**
+ * Days at or above the action level, each worker's, over any twelve consecutive months: 29 CFR 1926.62(j)(1). Measured, represented,
+ * presumed and not known are kept apart; a presumed day counts, and is counted as presumed. By the rule's own action level.
+ */
 import type { Book } from '#records/book.ts';
-import type { ExposureDays } from './exposureDays.ts';
+import { dutiesOfSet } from '#reference/duties.ts';
+import { limitSetOn } from '#reference/limits.ts';
+import { presumptionFor } from '#reference/presumption.ts';
+import type { ExposureDay, ExposureDays } from './exposureDays.ts';
+import { GroupEvidence, sideOfActionLevel } from './groupEvidence.ts';
 import type { Measurement } from './measurement.ts';
+import { mostWithin, runningWithin } from './rollingYear.ts';
+import { namedInWriting, rosterDaysOf } from './standsFor.ts';
 import type { GroupDay } from './taskGroup.ts';
 
-/** By worker id. */
+/** What one worker did and breathed on one day. */
+interface WorkerDay {
+  readonly on: string;
+  readonly workerId: string;
+  readonly groupDays: GroupDay[];
+  readonly own: Measurement[];
+  /** Of others, standing for this worker on this day: by the roster, or in writing. */
+  readonly standing: Measurement[];
+}
+
+class WorkerDays {
+  readonly byKey = new Map<string, WorkerDay>();
+
+  of(workerId: string, on: string): WorkerDay {
+    const key = `${on} ${workerId}`;
+    const known = this.byKey.get(key);
+    if (known) return known;
+    const made: WorkerDay = { on, workerId, groupDays: [], own: [], standing: [] };
+    this.byKey.set(key, made);
+    return made;
+  }
+}
+
+function workerDaysOf(
+  measurements: ReadonlyMap<string, Measurement>,
+  days: readonly GroupDay[],
+  book: Book,
+  today: string,
+): readonly WorkerDay[] {
+  const found = new WorkerDays();
+  for (const day of days) if (day.workOn <= today) found.of(day.workerId, day.workOn).groupDays.push(day);
+  for (const measurement of measurements.values()) {
+    const { workerId, workOn } = measurement;
+    if (workOn > today) continue;
+    if (workerId !== null) found.of(workerId, workOn).own.push(measurement);
+    const others = new Set([
+      ...rosterDaysOf(measurement, days).map((day) => day.workerId),
+      ...namedInWriting(measurement, book),
+    ]);
+    for (const other of others) if (other !== workerId) found.of(other, workOn).standing.push(measurement);
+  }
+  return [...found.byKey].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, day]) => day);
+}
+
+type Said = Omit<ExposureDay, 'on'>;
+
+const saidBy = (measurement: Measurement, by: ExposureDay['by'], atOrAbove: ExposureDay['atOrAbove']): Said => ({
+  by,
+  atOrAbove,
+  measurementId: measurement.id,
+  because: measurement.because,
+});
+
+const presumedByTasks = new Map<string, boolean>();
+
+/** Every presumed tier lies above the action level. */
+function isPresumed(taskIds: readonly string[]): boolean {
+  const key = taskIds.join();
+  const known = presumedByTasks.get(key) ?? presumptionFor(taskIds).tier !== 'none';
+  presumedByTasks.set(key, known);
+  return known;
+}
+
+/** The measurement that was found to say nothing stays named. */
+function byTask(day: GroupDay, open: Measurement | undefined): Said {
+  const measurementId = open?.id ?? null;
+  if (isPresumed(day.taskIds)) return { by: 'presumed', atOrAbove: 'yes', measurementId, because: day.because };
+  return { by: 'notKnown', atOrAbove: 'notKnown', measurementId, because: day.because };
+}
+
+const find = (found: readonly Measurement[], side: 'yes' | 'no'): Measurement | undefined =>
+  found.find((one) => sideOfActionLevel(one) === side);
+
+/** The worst of several pieces of work. */
+const order = { no: 0, notKnown: 1, yes: 2 } as const;
+const worse = (a: Said, b: Said): Said => (order[b.atOrAbove] > order[a.atOrAbove] ? b : a);
+
+const nothing: Said = { by: 'notKnown', atOrAbove: 'notKnown', measurementId: null, because: [] };
+
+/** A worker's own measurement that says nothing yet lets nobody else's lower the day. */
+function saidOf({ own, standing, groupDays }: WorkerDay, evidence: GroupEvidence): Said {
+  const ownHigh = find(own, 'yes');
+  if (ownHigh) return saidBy(ownHigh, 'measured', 'yes');
+  if (own.length > 0 && own.every((one) => sideOfActionLevel(one) === 'no'))
+    return saidBy(own[0] as Measurement, 'measured', 'no');
+  const high = find(standing, 'yes');
+  if (high) return saidBy(high, 'represented', 'yes');
+  const open = own[0] ?? standing.find((one) => sideOfActionLevel(one) === null);
+  const low = open ? undefined : find(standing, 'no');
+  if (low && groupDays.length < 2) return saidBy(low, 'represented', 'no');
+  const pieces = groupDays.map((day): Said => {
+    if (low?.shiftIds.includes(day.shiftId)) return saidBy(low, 'represented', 'no');
+    const known = evidence.of(day, open !== undefined);
+    return known ? saidBy(known.measurement, 'represented', known.atOrAbove) : byTask(day, open);
+  });
+  if (pieces.length === 0) return open ? { ...nothing, measurementId: open.id, because: open.because } : nothing;
+  return pieces.reduce(worse);
+}
+
+/** More than so many days within so many months, (j)(1)(ii); where the state's own rule is not held, those of the federal one. */
+function surveillance(today: string) {
+  const table = dutiesOfSet(limitSetOn(today, '').set.id);
+  if (!table) throw new Error('no duties are held');
+  return { moreThan: table.surveillanceAfter.moreThan.value, months: table.surveillanceAfter.within.value };
+}
+
+function exposureOf(workerId: string, days: readonly ExposureDay[], today: string): ExposureDays {
+  const { moreThan, months } = surveillance(today);
+  const counted = days
+    .filter(({ atOrAbove }) => atOrAbove === 'yes')
+    .map(({ on, by }) => ({ on, presumed: by === 'presumed' }));
+  const most = mostWithin(counted, months);
+  const running = runningWithin(counted, months, today);
+  const isNotKnown = ({ on, atOrAbove }: ExposureDay): boolean => atOrAbove === 'notKnown' && on >= running.fromOn;
+  return {
+    workerId,
+    days,
+    most,
+    running: { ...running, notKnownCount: days.filter(isNotKnown).length },
+    anyDay: counted.length > 0,
+    moreThanThirty: (most?.count ?? 0) > moreThan,
+  };
+}
+
+/** By worker id. Days up to today. */
 export function exposureDaysOf(
-  _measurements: ReadonlyMap<string, Measurement>,
-  _days: readonly GroupDay[],
-  _book: Book,
-  _today: string,
+  measurements: ReadonlyMap<string, Measurement>,
+  days: readonly GroupDay[],
+  book: Book,
+  today: string,
 ): ReadonlyMap<string, ExposureDays> {
-  throw new Error('not written yet');
+  const evidence = new GroupEvidence(measurements, book);
+  const byWorker = new Map<string, ExposureDay[]>();
+  for (const day of workerDaysOf(measurements, days, book, today)) {
+    const said: ExposureDay = { on: day.on, ...saidOf(day, evidence) };
+    const own = byWorker.get(day.workerId);
+    if (own) own.push(said);
+    else byWorker.set(day.workerId, [said]);
+  }
+  return new Map([...byWorker].map(([workerId, own]) => [workerId, exposureOf(workerId, own, today)]));
 }
