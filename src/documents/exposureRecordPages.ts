@@ -15,7 +15,7 @@ import { closing, fieldRows, footOf, headed, opening, paragraph, plainTable, sig
 export const exposureRecordAttachment = 'exposure-record.json';
 
 /** Smaller than what workers read: a record has many lines. */
-const dense = { labelPt: 170, style: 'plain', labelStyle: 'label' } as const;
+const dense = { labelPt: 170, style: 'plain', labelStyle: 'label', underPt: 2 } as const;
 
 const sectionPieces = (frame: Frame, { heading, fields, lines }: PrintedSection): Piece[] => [
   ...headed(frame, heading),

@@ -55,7 +55,7 @@ type Result = SampleRecord['results'][number];
 const massOf = ({ mass }: Result): string =>
   mass.kind === 'measured'
     ? formatQuantity(mass.massUg, 'µg', { digits: 'working' })
-    : `${valueText('/mass', mass, { nameOf: () => undefined, zone: 'UTC' })}`;
+    : valueText('/mass', mass, { nameOf: () => undefined, zone: 'UTC' });
 
 function laboratoryOf(result: Result, { naming }: Recording): string {
   const { laboratoryId, accreditation } = result;
@@ -75,7 +75,10 @@ function reported(result: Result, recording: Recording): PrintedField[] {
     ],
   ];
   return [
-    [words.result(result.reportNumber), words.resultIs(massOf(result), result.receivedOn)],
+    [
+      words.result(result.reportNumber),
+      words.resultIs(massOf(result), result.receivedOn, result.reportedOn, result.analysedOn),
+    ],
     [words.laboratory, laboratoryOf(result, recording)],
     [words.method, methodId === null ? en.notKnown : (recording.naming.nameOf(methodId) ?? methodId)],
     [words.reportingLimit, reportingLimitUg === null ? en.notKnown : formatQuantity(reportingLimitUg, 'µg')],

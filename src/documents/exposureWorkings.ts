@@ -87,16 +87,19 @@ function wantedOf(finding: WorkdayFinding): Wanted[] {
       { term: flowBefore, of, name: 'flowBefore' },
       { term: flowAfter, of, name: 'flowAfter' },
       ...[flowChange, averageFlow, lowerFlow, wornMin, volume, mass].map((term) => ({ term, of })),
-      ...[concentration, protectiveConcentration, judged, twaShare].map((term) => ({ term, of })),
+      { term: concentration, of },
+      { term: protectiveConcentration, of, name: words.judging('concentration') },
+      { term: judged, of },
+      { term: twaShare, of },
     ];
   });
-  const day = [
-    finding.hoursWorked,
-    finding.twa8,
-    finding.protectiveTwa8,
-    finding.shiftAverage,
-    finding.allowableAverage,
-  ].map((term) => ({ term, of: null }));
+  const day: Wanted[] = [
+    { term: finding.hoursWorked, of: null },
+    { term: finding.twa8, of: null },
+    { term: finding.protectiveTwa8, of: null, name: words.judging('TWA8') },
+    { term: finding.shiftAverage, of: null },
+    { term: finding.allowableAverage, of: null },
+  ];
   const open = finding.standings.map(({ which, unknownWouldReach }) => ({
     term: unknownWouldReach,
     of: null,

@@ -62,7 +62,7 @@ const linesTogetherCount = 8;
 export function fieldRows(
   frame: Frame,
   rows: readonly (readonly [label: string, value: string])[],
-  { labelPt = 130, style = 'read' as StyleName, labelStyle = 'readLabel' as StyleName } = {},
+  { labelPt = 130, style = 'read' as StyleName, labelStyle = 'readLabel' as StyleName, underPt = 4 } = {},
 ): Piece[] {
   const { measure, xPt, widthPt } = frame;
   const place = (lines: readonly SetLine[], x: number, firstBaselinePt: number) =>
@@ -75,10 +75,10 @@ export function fieldRows(
     return parts.map((part, index): Piece => {
       const first = index === 0 ? labelled : [];
       const isLast = index === parts.length - 1;
-      const heightPt = Math.max(heightPtOf(first), heightPtOf(part)) + (isLast ? 4 : 0);
+      const heightPt = Math.max(heightPtOf(first), heightPtOf(part)) + (isLast ? underPt : 0);
       return {
         heightPt,
-        gapBeforePt: index === 0 ? 2 : 0,
+        gapBeforePt: index === 0 ? underPt / 2 : 0,
         keepWithNext: false,
         repeats: null,
         place: (topPt) => {

@@ -24,6 +24,8 @@ export interface Table {
   readonly rowPaddingPt: number;
   /** Rows to be written on by hand: taller, each cell with a line of its own. */
   readonly writeOnPt: number | null;
+  /** All rows on one page; by default those that are written on. */
+  readonly keepTogether?: boolean;
 }
 
 /** Space that stays free at the right of each cell. */
@@ -92,11 +94,14 @@ function rowPiece(table: Table, cells: readonly SetCell[]): Piece {
   return {
     heightPt,
     gapBeforePt: 0,
-    keepWithNext: table.writeOnPt !== null,
+    keepWithNext: table.keepTogether ?? table.writeOnPt !== null,
     repeats,
     place: (topPt) => {
+      const deepest = Math.max(1, ...cells.map(({ lines }) => lines.length));
       const baselinePt =
-        table.writeOnPt === null ? topPt + table.rowPaddingPt + figureBaselinePt : topPt + heightPt - 4;
+        table.writeOnPt === null
+          ? topPt + table.rowPaddingPt + figureBaselinePt
+          : topPt + heightPt - 4 - (deepest - 1) * styles.figure.leadingPt;
       const under =
         table.writeOnPt === null
           ? [rule(table.xPt, topPt + heightPt, widthOf(table.columns), 0.5, ink.faint)]

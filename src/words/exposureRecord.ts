@@ -144,6 +144,7 @@ export const en = {
     input: (symbol: string, name: string, value: string) => `${symbol}  ${name} = ${value}`,
     source: (source: string) => `Source: ${source}`,
     none: 'There is nothing to work out yet.',
+    judging: (what: string) => `${what} from the flow that judges`,
     toReach: (which: string) => `Average of the open minutes that would reach the ${which}`,
   },
   struck: {

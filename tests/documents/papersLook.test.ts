@@ -4,6 +4,7 @@ import { expect, test } from 'vitest';
 import { makeDeterminationPdf } from '#documents/determinationPdf.ts';
 import { makeExposureRecordPdf } from '#documents/exposureRecordPdf.ts';
 import { makeNoticePdf } from '#documents/noticePdf.ts';
+import { makePaperFormPdf } from '#documents/paperFormPdf.ts';
 import { makeSignPdf } from '#documents/signPdf.ts';
 import { oracle } from '../house/oracles.ts';
 import { exposureInput } from './exposureDays.ts';
@@ -72,6 +73,15 @@ const looks: Readonly<Record<string, () => Promise<{ readonly bytes: Uint8Array 
       }),
     ),
   exposureRecord: () => makeExposureRecordPdf(exposureInput()),
+  paperForm: () =>
+    makePaperFormPdf({
+      ...occasion,
+      ...letter,
+      languages: ['en', 'es'],
+      siteName: 'Old Public Library',
+      workOn: null,
+      sheetsCount: 1,
+    }),
   sign: () => makeSignPdf({ ...occasion, ...letter }),
   signA4Example: () => makeSignPdf({ ...occasion, ...letter, paper: 'a4', practice: true }),
 };
