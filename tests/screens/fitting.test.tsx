@@ -88,8 +88,14 @@ describe('preparing a worker', () => {
     await user.type(screen.getByLabelText(/Job classification, as/), 'Sash restorer');
     await user.click(await button('Prepare the cassette'));
     await heading('The cassette for Benicio Ruelle is prepared.');
-    const kinds = (await journal()).slice(-4).map(({ kind }) => kind);
-    expect(kinds).toEqual(['jobClassificationAdded.v1', 'personAdded.v1', 'pumpAdded.v1', 'samplePrepared.v1']);
+    const kinds = (await journal()).slice(-5).map(({ kind }) => kind);
+    expect(kinds).toEqual([
+      'jobClassificationAdded.v1',
+      'personAdded.v1',
+      'pumpAdded.v1',
+      'samplePrepared.v1',
+      'workNoted.v1',
+    ]);
   });
 
   test('asks what the list of presumed tasks leaves open, and shows the more careful reading until it is answered', async () => {

@@ -32,6 +32,7 @@ describe("the day's page", () => {
     expect(screen.getByRole('link', { name: 'Check the flow of a pump' })).toHaveAttribute('href', `#${page()}/flow`);
     const order = screen.getAllByRole('heading', { level: 2 }).map((each) => each.textContent);
     expect(order).toEqual([
+      'Who works here today',
       'Flow before',
       'Before entering',
       'On the worker',

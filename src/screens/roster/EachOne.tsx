@@ -62,7 +62,7 @@ export function EachOne({ day, draft, onChange, errors }: EachOneProps) {
       {everyone
         .filter(({ id }) => isOpen(id))
         .map(({ id, name }) => (
-          <fieldset key={id} aria-label={words.tasksOf(name)}>
+          <fieldset key={id} aria-label={name}>
             <WorkLines
               name={`work-${id}`}
               worker={name}

@@ -26,11 +26,13 @@ export interface RosterLine {
 
 /** The roster of a shift, as it stands in the slice, in the order of entry. */
 export const rosterOf = (shiftId: string, book: Book): readonly RosterLine[] =>
-  [...book.workdays.values()].flatMap(({ id, workerId, worked = [] }) =>
-    (worked as readonly Worked[])
-      .filter((each) => each.shiftId === shiftId)
-      .map((each) => ({ workdayId: id, workerId, worked: each })),
-  );
+  [...book.workdays.values()]
+    .flatMap(({ id, workerId, worked = [] }) =>
+      (worked as readonly Worked[])
+        .filter((each) => each.shiftId === shiftId)
+        .map((each) => ({ workdayId: id, workerId, worked: each })),
+    )
+    .sort((a, b) => a.worked.factId.localeCompare(b.worked.factId));
 
 /** The last earlier day at the same site that has a roster; null where none has. */
 export function earlierRoster(shiftId: string, book: Book) {
