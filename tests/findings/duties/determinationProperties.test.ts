@@ -17,12 +17,24 @@ const runs = (numRuns: number) => ({ seed, numRuns: numRuns * Number(process.env
 const today = '2026-12-20';
 
 const voided = { voided: { why: 'found open', factId: 'wwwwwwwwwwww.00004444' } };
+interface Figure {
+  readonly averageUgPerM3: number;
+  readonly receivedOn: string;
+}
+
+function sampleOf(isVoid: boolean, lessThan: boolean, figure: Figure): Partial<SampleRecord> {
+  const { averageUgPerM3, receivedOn } = figure;
+  const bounded = { results: [result({ lessThanUg: massUgFor(averageUgPerM3) }, { receivedOn })] };
+  if (isVoid) return lessThan ? { ...voided, ...bounded } : voided;
+  return lessThan ? bounded : {};
+}
+
 const drawnDay = fc
   .record({
     workerId: fc.constantFrom(tess, vic),
     workOn: fc.constantFrom('2026-11-03', '2026-11-10', '2026-11-17'),
     averageUgPerM3: fc.constantFrom(8, 8, 8, 8, 8, 20, 20, 20, 29.97, 30, 51, 300),
-    regular: fc.constantFrom<Day['regular']>('yes', 'yes', 'yes', 'yes', 'yes', 'no', null),
+    regular: fc.constantFrom<'yes' | 'no' | null>('yes', 'yes', 'yes', 'yes', 'yes', 'no', null),
     flowAfter: fc.constantFrom(true, true, true, true, true, true, false),
     isVoid: fc.constantFrom(false, false, false, false, false, false, true),
     lessThan: fc.constantFrom(false, false, false, true),
@@ -31,12 +43,7 @@ const drawnDay = fc
   .map(
     ({ isVoid, lessThan, ...day }): Day => ({
       ...day,
-      sample: {
-        ...(isVoid ? voided : {}),
-        ...(lessThan
-          ? { results: [result({ lessThanUg: massUgFor(day.averageUgPerM3) }, { receivedOn: day.receivedOn })] }
-          : {}),
-      },
+      sample: sampleOf(isVoid, lessThan, day),
     }),
   );
 
