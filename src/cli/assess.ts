@@ -1,11 +1,15 @@
 /**
- * npm run -s assess -- day.json [more.json] [--json]: the findings of files of work days, with their workings.
+ * npm run -s assess -- day.json [more.json] [--json] [--today=2026-11-25]: the findings of files of work days, with their workings, and
+ * the duties that follow as of a day: today's, unless one is given.
  * Exit 0: assessed, whatever the verdict. 2: refused, with path and reason. 1: a mistake in Fullshift.
  */
 import { readFileSync } from 'node:fs';
+import { isDay } from '#core/calendar.ts';
 import { findWorkday, type WorkdayFinding } from '#findings/workday.ts';
 import { editions } from '#reference/editions.ts';
 import { en as words } from '#words/assess.ts';
+import { en as dutyWords } from '#words/assessDuties.ts';
+import { dutiesAsData, dutiesOfDays, dutyLines, type FollowingDuties } from './assessDuties.ts';
 import { bookOfDays } from './dayBook.ts';
 import type { DayFile, DayInFile } from './dayFile.ts';
 import { workdayIdOf } from './dayIds.ts';
@@ -32,11 +36,11 @@ export function assessDays(file: DayFile): AssessedDay[] {
 
 /** What came of one file. */
 type Outcome = { readonly name: string } & (
-  | { readonly kind: 'assessed'; readonly days: readonly AssessedDay[] }
+  | { readonly kind: 'assessed'; readonly days: readonly AssessedDay[]; readonly following: FollowingDuties }
   | { readonly kind: 'refused'; readonly refusals: readonly Refusal[] }
 );
 
-function outcomeOf(name: string): Outcome {
+function outcomeOf(name: string, today: string): Outcome {
   let text: string;
   try {
     text = readFileSync(name === '-' ? 0 : name, 'utf8');
@@ -44,16 +48,18 @@ function outcomeOf(name: string): Outcome {
     return { name, kind: 'refused', refusals: [{ path: '', reason: words.refusals.cannotRead }] };
   }
   const read = readDays(text);
-  return read.kind === 'refused' ? { name, ...read } : { name, kind: 'assessed', days: assessDays(read.file) };
+  if (read.kind === 'refused') return { name, ...read };
+  return { name, kind: 'assessed', days: assessDays(read.file), following: dutiesOfDays(read.file, today) };
 }
 
 function textOf(outcomes: readonly Outcome[]): string {
   const assessed = outcomes.flatMap((one) => (one.kind === 'assessed' ? [one] : []));
   if (assessed.length === 0) return '';
   const { rules, formulas } = editions();
-  const lines = assessed.flatMap(({ name, days }) => [
+  const lines = assessed.flatMap(({ name, days, following }) => [
     ...(outcomes.length > 1 ? [words.fileHeading(name), ''] : []),
     ...days.flatMap(({ day, zone, finding }) => dayLines(finding, day, zone)),
+    ...dutyLines(following),
   ]);
   return [...lines, ...words.standsOn, words.editions(rules, formulas), ''].join('\n');
 }
@@ -62,7 +68,7 @@ function jsonOf(outcomes: readonly Outcome[]): string {
   const files = outcomes.map((one) =>
     one.kind === 'refused'
       ? { file: one.name, refused: one.refusals }
-      : { file: one.name, days: one.days.map(({ finding }) => finding) },
+      : { file: one.name, days: one.days.map(({ finding }) => finding), following: dutiesAsData(one.following) },
   );
   const found = { format: 'fullshift.findings.v1', editions: editions(), cautions: words.standsOn, files };
   return `${JSON.stringify(found, null, 2)}\n`;
@@ -83,11 +89,24 @@ interface Ran {
   readonly err: string;
 }
 
+/** The day of the clock where the command runs; null: what was written is no day. */
+function dayAsked(args: readonly string[]): string | null {
+  const asked = args.find((arg) => arg.startsWith('--today='))?.slice('--today='.length);
+  if (asked !== undefined) return isDay(asked) ? asked : null;
+  const now = new Date();
+  const two = (value: number): string => String(value).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}
+
+const isOption = (arg: string): boolean => arg === '--json' || arg.startsWith('--today=');
+
 function run(args: readonly string[]): Ran {
   const names = args.filter((arg) => arg === '-' || !arg.startsWith('-'));
-  const unknown = args.filter((arg) => arg !== '-' && arg.startsWith('-') && arg !== '--json');
+  const unknown = args.filter((arg) => arg !== '-' && arg.startsWith('-') && !isOption(arg));
   if (names.length === 0 || unknown.length > 0) return { exit: 2, out: '', err: `${words.usage}\n` };
-  const outcomes = names.map(outcomeOf);
+  const today = dayAsked(args);
+  if (today === null) return { exit: 2, out: '', err: `${dutyWords.badToday}\n` };
+  const outcomes = names.map((name) => outcomeOf(name, today));
   const err = refusedText(outcomes);
   return { exit: err === '' ? 0 : 2, out: args.includes('--json') ? jsonOf(outcomes) : textOf(outcomes), err };
 }

@@ -36,6 +36,14 @@ function checkRecord(
   };
 }
 
+const workedOf = (day: DayInFile, taskIds: string[], factId: string) => ({
+  shiftId: shiftIdOf(day.site, day.workOn),
+  taskIds,
+  jobClassificationId: null,
+  respirator: null,
+  factId,
+});
+
 function workdayRecord(day: DayInFile, i: number): WorkdayRecord {
   const path = `/days/${i}`;
   const workdayId = workdayIdOf(day.worker, day.workOn);
@@ -67,6 +75,7 @@ function workdayRecord(day: DayInFile, i: number): WorkdayRecord {
     regular: day.regular
       ? { regular: day.regular, reason: day.notRegularWhy ?? null, factId: `${path}/regular` }
       : null,
+    ...(day.tasks && day.tasks.length > 0 ? { worked: [workedOf(day, day.tasks, `${path}/tasks`)] } : {}),
   };
 }
 

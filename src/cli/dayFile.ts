@@ -112,6 +112,13 @@ const dayInFile = z
     otherWork: blankable(otherWork).describe('null: not asked'),
     regular: blankable(yesNo).describe('Was it a regular day? No keeps it from showing that less protection is enough'),
     notRegularWhy: blankable(text).describe('What was different'),
+    tasks: z
+      .array(text)
+      .max(12)
+      .optional()
+      .describe(
+        'Ids of tasks done that day, also without a sample: then a measurement of the same shift may stand for it',
+      ),
     explained: z.array(explained).max(60).optional(),
     samples: z.array(sampleInFile).max(20),
   })

@@ -44,6 +44,9 @@ function ofExplained(day: DayInFile, at: string): Refusal[] {
 }
 
 function ofDay(day: DayInFile, at: string, siteNames: ReadonlySet<string>): Refusal[] {
+  const done = (day.tasks ?? []).flatMap((id, j) =>
+    taskById(id) ? [] : [{ path: `${at}/tasks/${j}`, reason: words.refusals.noTask(id) }],
+  );
   const tasks = day.samples.flatMap(({ tasks: ids }, i) =>
     ids.flatMap((id, j) =>
       taskById(id) ? [] : [{ path: `${at}/samples/${i}/tasks/${j}`, reason: words.refusals.noTask(id) }],
@@ -53,6 +56,7 @@ function ofDay(day: DayInFile, at: string, siteNames: ReadonlySet<string>): Refu
     ...missing(siteNames, day.site, `${at}/site`, 'site'),
     ...twice(day.samples, ({ number }) => number, `${at}/samples`, 'sample'),
     ...ofExplained(day, at),
+    ...done,
     ...tasks,
     ...day.samples.flatMap(({ result }, i) => ofResult(result, day.workOn, `${at}/samples/${i}`)),
   ];

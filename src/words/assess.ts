@@ -21,7 +21,7 @@ const names: Readonly<Record<string, string>> = {
 };
 
 export const en = {
-  usage: 'Use: npm run -s assess -- day.json [more.json] [--json]   (- reads from standard input)',
+  usage: 'Use: npm run -s assess -- day.json [more.json] [--json] [--today=2026-11-25]   (- reads from standard input)',
   refused: (path: string, reason: string) => `${path === '' ? '/' : path}: ${reason}`,
   refusedHeading: (file: string) => `Refused: ${file}. Nothing of it was assessed.`,
   bug: 'This is a mistake in Fullshift, not in the file:',
