@@ -1,4 +1,5 @@
 /** Limits: which judge, what was read of each and what was not, which are shown beside, and the firm's own stricter ones. */
+import type { Verdict } from '#findings/workday.ts';
 import type { BesideSetFile } from '#reference/besideSet.ts';
 import { formatDay, formatInWorking } from './quantity.ts';
 
@@ -15,57 +16,72 @@ interface SetWords {
 export const sets: Readonly<Record<string, SetWords>> = {
   'us-fed-constr-lead': {
     verified:
-      'The whole rule was read in the 2015 annual edition: limits, presumed tasks, determination, monitoring, notices, respirators, records. Three later amendments were read too: 2019, 2020 and 2022.',
+      'The whole rule in the 2015 annual edition: limits, presumed tasks, determination, monitoring, notices, respirators, records. Three later amendments too: 2019, 2020 and 2022.',
     notVerified: 'Today’s text was not compared paragraph by paragraph. No change of the two limits since was found.',
   },
   'us-ca-constr-lead': {
     verified:
-      'Read in the text in force since 1 January 2025: action level, limit, the limit for abrasive blasting with its last day, and hours of dry blasting before an assessment.',
+      'In the text in force since 1 January 2025: action level, limit, the limit for abrasive blasting with its last day, and hours of dry blasting before an assessment.',
     notVerified:
       'Its lists of tasks, how often to measure again, the notice and how long to keep records were not read. So there is no list of duties.',
   },
   'us-fed-gi-lead': {
-    verified: 'Limits and the differences below were read in the 2015 annual edition.',
+    verified: 'Limits and these differences, in the 2015 annual edition.',
     notVerified: 'It does not apply to construction, so it judges nothing here. Later amendments were not read.',
   },
   'us-ca-gi-lead': {
-    verified: 'The action level was read in the text; the limit in a summary of it.',
+    verified: 'The action level in the text; the limit in a summary of it.',
     notVerified: 'The rest of the rule was not read. It does not apply to construction.',
   },
   'us-wa-constr-lead': {
-    verified: 'The action level was read in the state’s text of 20 May 2016.',
+    verified: 'The action level, in the state’s text of 20 May 2016.',
     notVerified: 'Its limit was not read in the text, so none is shown. Whether the rule changed since is not known.',
   },
   'us-mi-constr-lead': {
     verified:
-      'Read: the state takes over the federal construction rule as amended on 18 February 2020, and replaces some provisions.',
+      'The state takes over the federal construction rule as amended on 18 February 2020, and replaces some provisions.',
     notVerified: 'The replaced provisions were not read one by one. So there is no list of duties.',
   },
   'niosh-rel': {
-    verified: 'Read on the page of NIOSH, of 2018.',
+    verified: 'On the page of NIOSH, of 2018.',
     notVerified: 'Under review since 2018; whether it changed was not checked. Advice, not law.',
   },
   'acgih-tlv': {
-    verified: 'Read in a table of the National Academies.',
+    verified: 'In a table of the National Academies.',
     notVerified: 'That is not the current edition, and the current one was not checked. Advice, not law.',
   },
   'eu-2024-869': {
-    verified: 'The directive was found; its figure was read in a summary.',
+    verified: 'That the directive is there, and its figure in a summary.',
     notVerified:
       'Which part of the dust it is measured in was not checked, nor the law of any country. National law governs.',
   },
   'uk-claw': {
-    verified: 'The figure was read in a booklet about the regulations.',
+    verified: 'The figure, in a booklet about the regulations.',
     notVerified: 'Today’s text was not read, and a change was under consultation in 2026.',
   },
   'au-wes': {
-    verified: 'The figure was read in two summaries: in force since 27 April 2018.',
+    verified: 'The figure, in two summaries: in force since 27 April 2018.',
     notVerified:
       'It is replaced on 1 December 2026; the figure that follows was not seen, so none is shown from then on.',
   },
 };
 
 const limitNames = { actionLevel: 'Action level', pel: 'Permissible exposure limit' } as const;
+
+const besideName = (kind: 'own' | 'otherRule' | 'advice', which: 'actionLevel' | 'pel', value: number): string => {
+  const own = { actionLevel: 'our own action level', pel: 'our own limit' };
+  const other = { actionLevel: 'its action level', pel: 'its limit' };
+  return `${(kind === 'own' ? own : other)[which]}, ${formatInWorking(value, 'µg/m³')}`;
+};
+
+const verdictWords: Readonly<Record<Verdict, (limit: string) => string>> = {
+  below: (limit) => `Below ${limit}`,
+  exactlyAt: (limit) => `Exactly at ${limit}`,
+  above: (limit) => `Above ${limit}`,
+  atOrAbove: (limit) => `At or above ${limit}; how far is not known`,
+  unresolved: (limit) => `Not settled against ${limit}`,
+  atLeastBelow: (limit) => `What is known lies under ${limit}; that proves nothing yet`,
+};
 
 export const en = {
   heading: 'Limits and whose rule',
@@ -77,8 +93,11 @@ export const en = {
   complete: 'Held with its duties',
   figuresOnly: 'Figures only; the state says what must be done',
   limit: (which: 'actionLevel' | 'pel', value: number) => `${limitNames[which]} ${formatInWorking(value, 'µg/m³')}`,
+  besideLimit: (which: 'actionLevel' | 'pel', value: number) =>
+    `${which === 'pel' ? 'Limit' : limitNames.actionLevel} ${formatInWorking(value, 'µg/m³')}`,
   sign: { actionLevel: 'at or above counts', pel: 'above counts' },
   eightHours: '8-hour average',
+  from: (day: string) => `from ${formatDay(day)}`,
   since: (day: string) => `since ${formatDay(day)}`,
   until: (day: string) => `until ${formatDay(day)}`,
   longShift: (dose: number) =>
@@ -110,7 +129,7 @@ export const en = {
     retentionForty: 'Records for 40 years, or employment and 20 years, whichever is longer.',
   } satisfies Record<DifferenceKey, string>,
   leftOut:
-    'Left out, because its figure was not checked: Ontario. Washington’s limit and half the British one are left out for the same reason.',
+    'Left out, because its figure was not checked: Ontario. For the same reason Washington’s limit, and the level at which the British rule calls an exposure significant.',
   own: {
     heading: 'Our own stricter limits',
     intro: 'Where a firm holds itself to less, days are told against that too. It tightens and never relaxes.',
@@ -136,6 +155,8 @@ export const en = {
       `${document}, for abrasive blasting alone${until === null ? '' : `, until ${formatDay(until)}`}`,
     set: (jurisdiction: string, document: string) => `${jurisdiction}: ${document}`,
     none: 'No figure is known for that day.',
+    verdict: (verdict: Verdict, kind: 'own' | 'otherRule' | 'advice', which: 'actionLevel' | 'pel', value: number) =>
+      verdictWords[verdict](besideName(kind, which, value)),
     check: 'Reference value: check locally.',
     choose: 'Choose what is shown beside',
   },

@@ -65,7 +65,7 @@ export const en = {
       aboveTenPel: (above: string) => `The rule presumes more than ${above} of lead in the air.`,
       aboveFiftyPel: (above: string) => `The rule presumes more than ${above} of lead in the air.`,
     } satisfies Record<PresumedKey, (above: string, upTo: string) => string>,
-    because: (tasks: string) => `Because of: ${tasks}.`,
+    because: (tasks: readonly string[]) => `Because of: ${tasks.join('; ')}.`,
     open: 'The list does not settle what this work is; the more careful reading stands until the question is answered.',
     cited: (title: string, section: string, edition: string) =>
       `${title}, ${section}${edition === '' ? '' : `; ${edition}`}.`,
@@ -75,6 +75,7 @@ export const en = {
     textHeld: (document: string, held: string) => `${document}. ${held}.`,
     capped: 'Never above what is immediately dangerous to life or health: 100 mg/m³.',
     ownReading: 'That this work is meant by the list is our own reading of it.',
+    ownReadingNone: 'That the list does not name this work is our own reading of it.',
     leadTaken: 'Nobody tested the paint, so lead in it is taken for granted.',
     factor: 'Respirator with a protection factor of at least',
     factorNone: 'No respirator follows from the list',
@@ -87,6 +88,7 @@ export const en = {
       `It holds up to ${level} outside the mask, on average over a shift of ${hours > 8 ? `${hours} hours` : '8 hours or less'}.`,
     longer: (hours: number) =>
       `A shift of ${hours} hours takes more than one of 8: the same air is breathed for longer.`,
+    tierOneB: 'Ten is the least factor of the tasks that the list puts above the limit: our own reading.',
     tierTwo: 'The rule states no upper level here either; up to where the next list begins is our own reading.',
     tierThree:
       'The rule states no upper level here. This is the factor of the table above what is presumed: our own reading.',

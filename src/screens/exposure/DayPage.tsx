@@ -13,6 +13,7 @@ import { Reasons } from './Reasons.tsx';
 import { Said } from './Said.tsx';
 import { SamplesOfDay } from './SamplesOfDay.tsx';
 import { Standings } from './Standings.tsx';
+import { StandingsBeside } from './StandingsBeside.tsx';
 import { useWide } from './useWide.ts';
 
 export interface DayPageProps {
@@ -42,6 +43,7 @@ export function DayPage({ day, heading, over, onPart }: DayPageProps) {
       <Standings finding={finding} />
       <ShiftFigures finding={finding} withWorkings={!wide} />
       <Reasons finding={finding} />
+      <StandingsBeside finding={finding} />
       <Minutes day={day} onSay={onPart} />
       <Said day={day} onPart={onPart} />
       <SamplesOfDay day={day} />

@@ -1,19 +1,10 @@
 /** Where the day stands to each limit, in a shape and a sentence, with what would settle it. */
-import type { DayStanding, Verdict, WorkdayFinding } from '#findings/workday.ts';
-import { type Standing, StandingMark } from '#parts/StandingMark.tsx';
+import type { DayStanding, WorkdayFinding } from '#findings/workday.ts';
+import { StandingMark } from '#parts/StandingMark.tsx';
 import { en as words } from '#words/exposure.ts';
 import { formatEstimate } from '#words/quantity.ts';
 import styles from './exposure.module.css';
-
-/** Only a day that nothing speaks against is drawn as below. */
-const markByVerdict: Readonly<Record<Verdict, Standing>> = {
-  below: 'below',
-  exactlyAt: 'exactlyAt',
-  above: 'above',
-  atOrAbove: 'above',
-  unresolved: 'unresolved',
-  atLeastBelow: 'unresolved',
-};
+import { markByVerdict } from './markByVerdict.ts';
 
 export function Standings({ finding }: { readonly finding: WorkdayFinding }) {
   if (finding.standings.length === 0 || finding.twa8 === null) return null;

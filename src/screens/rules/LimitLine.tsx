@@ -7,14 +7,17 @@ import styles from './rules.module.css';
 
 interface LimitLineProps {
   readonly which: 'actionLevel' | 'pel';
+  /** Of a set that is shown beside: it calls its limit what it likes. */
+  readonly beside?: boolean;
   readonly limit: { readonly value: number; readonly from: string | null; readonly to: string | null };
 }
 
-export function LimitLine({ which, limit }: LimitLineProps) {
+export function LimitLine({ which, limit, beside = false }: LimitLineProps) {
+  const say = beside ? words.besideLimit : words.limit;
   const dates = [limit.from && words.since(limit.from), limit.to && words.until(limit.to)].filter(Boolean);
   return (
     <p className={styles.limit}>
-      <strong>{words.limit(which, limit.value)}</strong>{' '}
+      <strong>{say(which, limit.value)}</strong>{' '}
       <span className={styles.quiet}>{[words.eightHours, words.sign[which], ...dates].join(', ')}</span>
     </p>
   );
@@ -35,7 +38,7 @@ export function OfTask({ taskLimit, on }: { readonly taskLimit: TaskLimits; read
         words.ofTask[key] ?? key,
         say(value.value),
         value.to === null ? '' : `, ${words.until(value.to)}`,
-        next === undefined ? '' : `; ${say(next.value)} ${words.since(next.from)}`,
+        next === undefined ? '' : `; ${say(next.value)} ${words.from(next.from)}`,
       )}
     </p>
   );

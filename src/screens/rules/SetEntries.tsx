@@ -63,7 +63,7 @@ export function BesideEntries() {
           >
             {limits.length === 0 && <p>{words.besideNone}</p>}
             {limits.map((limit) => (
-              <LimitLine key={limit.which} which={limit.which} limit={limit} />
+              <LimitLine key={limit.which} which={limit.which} limit={limit} beside />
             ))}
             {file.differs.length > 0 && (
               <ul className={styles.plain} aria-label={words.differs}>

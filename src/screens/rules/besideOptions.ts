@@ -14,7 +14,7 @@ export function besideOptions(on: string): readonly ChoiceOption[] {
     };
   });
   const others = besideSets().map((file) => {
-    const limits = besideLimitsOn(on, file).map(({ which, value }) => words.limit(which, value));
+    const limits = besideLimitsOn(on, file).map(({ which, value }) => words.besideLimit(which, value));
     return {
       value: file.id,
       label: words.day.set(file.jurisdiction, file.document),

@@ -35,6 +35,27 @@ export function AskWear({ answers }: { readonly answers: WearAnswers }) {
       heading={words.heading}
       back={isOpen ? '/' : '/start'}
       action={<MainAction onClick={show}>{words.action}</MainAction>}
+      aside={
+        <>
+          <Choice
+            name="paint"
+            label={words.paint}
+            options={(['notKnown', 'tested'] as const).map((value) => ({ value, ...words.paints[value] }))}
+            value={answers.paint}
+            onChange={(paint) => change({ paint })}
+          />
+          <SelectField
+            name="shift"
+            label={words.shift}
+            options={shiftLengths.map((length, at) => ({
+              value: String(length),
+              label: at === 0 ? words.upToEight : words.hours(length),
+            }))}
+            value={String(answers.shiftHours)}
+            onChange={(typed) => change({ shiftHours: shiftLengths.find((length) => String(length) === typed) ?? 8 })}
+          />
+        </>
+      }
     >
       <ErrorSummary errors={errors} />
       <p>{words.intro}</p>
@@ -58,23 +79,6 @@ export function AskWear({ answers }: { readonly answers: WearAnswers }) {
           if (part.taskIds !== undefined) change({ taskIds: part.taskIds });
         }}
         error={errorOf(errors, 'find')}
-      />
-      <Choice
-        name="paint"
-        label={words.paint}
-        options={(['notKnown', 'tested'] as const).map((value) => ({ value, ...words.paints[value] }))}
-        value={answers.paint}
-        onChange={(paint) => change({ paint })}
-      />
-      <SelectField
-        name="shift"
-        label={words.shift}
-        options={shiftLengths.map((length, at) => ({
-          value: String(length),
-          label: at === 0 ? words.upToEight : words.hours(length),
-        }))}
-        value={String(answers.shiftHours)}
-        onChange={(typed) => change({ shiftHours: shiftLengths.find((length) => String(length) === typed) ?? 8 })}
       />
     </Page>
   );

@@ -40,7 +40,7 @@ export function Factor({ first }: { readonly first: FirstDay }) {
 
 function Workings({ first }: { readonly first: FirstDay }) {
   const { advice, holdsTo, presumption, shiftHours } = first;
-  const ownReading = { '2': words.tierTwo, '3': words.tierThree, '1b': words.noFactor, none: null, '1': null };
+  const ownReading = { '2': words.tierTwo, '3': words.tierThree, '1b': words.tierOneB, none: null, '1': null };
   return (
     <div className={styles.workings}>
       {advice.presumedWorking !== null && <WorkingView working={advice.presumedWorking} />}

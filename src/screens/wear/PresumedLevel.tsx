@@ -2,7 +2,7 @@
 import type { FirstDay } from '#findings/duties/firstDay.ts';
 import { isCitable } from '#reference/source.ts';
 import { taskById } from '#reference/tasks.ts';
-import { formatInWorking, formatList } from '#words/quantity.ts';
+import { formatInWorking } from '#words/quantity.ts';
 import { en } from '#words/wear.ts';
 import styles from './wear.module.css';
 
@@ -19,7 +19,7 @@ export function PresumedLevel({ first }: { readonly first: FirstDay }) {
       <p className={styles.strong}>
         {words.presumed[presumedTextKey](limit(levels.aboveUgPerM3), limit(levels.upToUgPerM3))}
       </p>
-      <p>{words.because(formatList(tasks))}</p>
+      <p>{words.because(tasks)}</p>
       {mapping === 'open' && <p>{words.open}</p>}
       {leadTakenAsPresent && presumption.tier !== 'none' && <p>{words.leadTaken}</p>}
       <p className={styles.source}>
@@ -28,7 +28,8 @@ export function PresumedLevel({ first }: { readonly first: FirstDay }) {
           : tierSource && isCitable(tierSource)
             ? words.cited(tierSource.title, tierSource.section ?? '', tierSource.edition ?? '')
             : ''}{' '}
-        {sources.slice(1).some((source) => !isCitable(source)) && words.ownReading}
+        {sources.slice(1).some((source) => !isCitable(source)) &&
+          (mapping === 'notListed' ? words.ownReadingNone : words.ownReading)}
       </p>
     </section>
   );
