@@ -8,7 +8,7 @@ import { ink, type StyleName, styles } from './typography.ts';
 
 /** A box to tick and its word, never parted. */
 export const tick = (word: string): string => `☐\u00a0${word.replaceAll(' ', '\u00a0')}`;
-export const ticks = (words: readonly string[]): string => words.map(tick).join('   ');
+export const ticks = (words: readonly string[]): string => words.map(tick).join('\u00a0\u00a0 ');
 
 export interface WriteField {
   readonly label: string;

@@ -47,7 +47,7 @@ function flowRows({ frame, words, id }: Sheet, name: string, rows: readonly stri
     flow.pressure,
     flow.lot,
   ];
-  const shares = [7, 10, 11, 9, 13, 13, 13, 7, 8, 11];
+  const shares = [10, 10, 11, 9, 13, 13, 13, 7, 8, 11];
   return formTable(
     frame,
     `${name}-${id}`,
@@ -58,7 +58,7 @@ function flowRows({ frame, words, id }: Sheet, name: string, rows: readonly stri
 }
 
 const workerTable = ({ frame, words, id }: Sheet, name: string, rows: readonly (readonly FormCell[])[]): Piece[] =>
-  formTable(frame, `${name}-${id}`, ['', ...words.workers], [24, 38, 38], rows);
+  formTable(frame, `${name}-${id}`, ['', ...words.workers], [29, 35.5, 35.5], rows);
 
 const both = (label: string, text: FormCell = null): FormCell[] => [label, text, text];
 
@@ -76,7 +76,8 @@ function before(sheet: Sheet): Piece[] {
       both(worker.lot),
       both(worker.number),
       both(worker.points, ticks(words.points)),
-      both(worker.initials, ticks(words.modes)),
+      both(worker.fitted, ticks(words.modes)),
+      both(worker.initials),
     ]),
   ];
 }
@@ -84,17 +85,14 @@ function before(sheet: Sheet): Piece[] {
 function on(sheet: Sheet): Piece[] {
   const { words, frame } = sheet;
   const rows = words.onRows;
-  const spaces = '\u00a0'.repeat(16);
-  const looked = `${spaces}${ticks(words.lookTicks)}`;
-  const off = `${spaces}${spaces}${ticks(words.offTicks)}`;
   return [
     ...headed(frame, words.on, 9),
     ...workerTable(sheet, 'on', [
       both(rows.putOn),
-      ...Array.from({ length: 4 }, () => both(rows.looked, looked)),
+      ...Array.from({ length: 4 }, () => both(rows.looked, ticks(words.lookTicks))),
       both(rows.away),
       both(rows.away),
-      both(rows.off, off),
+      both(rows.off, ticks(words.offTicks)),
       both(rows.change),
       both(rows.happened, ticks(words.mishaps)),
       both(rows.happenedNote),
@@ -116,7 +114,7 @@ function after(sheet: Sheet): Piece[] {
       both(fields.other, ticks(words.others)),
       both(fields.otherHours),
       both(fields.minutes),
-      both(fields.sealed, `${'\u00a0'.repeat(16)}${tick(words.labelled)}`),
+      both(fields.sealed, tick(words.labelled)),
       both(fields.locked),
     ]),
     ...paragraph(frame, words.flowAfter, 'readStrong', 6),

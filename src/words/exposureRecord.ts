@@ -88,8 +88,13 @@ export const en = {
       `${time}, ${labelled ? 'labelled' : 'not labelled'}${lockedIn === null ? '' : `, locked in: ${lockedIn}`}`,
     happened: 'What happened to it',
     result: (report: string) => `Report ${report}`,
-    resultIs: (mass: string, received: string) =>
-      `${mass} of lead on the filter, received ${formatDay(received, 'en')}`,
+    resultIs: (mass: string, received: string, reported: string | null, analysed: string | null) =>
+      [
+        `${mass} of lead on the filter`,
+        ...(analysed === null ? [] : [`analysed ${formatDay(analysed, 'en')}`]),
+        ...(reported === null ? [] : [`reported ${formatDay(reported, 'en')}`]),
+        `received ${formatDay(received, 'en')}`,
+      ].join(', '),
     noResult: 'Result',
     notIn: 'not in',
     laboratory: 'Laboratory',

@@ -66,6 +66,7 @@ export const en = {
     lot: 'Lot of the cassette',
     number: 'Number on the cassette',
     points: 'Fitting',
+    fitted: 'Who fitted it',
     initials: 'Initials',
   },
   points: [
@@ -84,9 +85,9 @@ export const en = {
   onRows: {
     putOn: 'Put on at',
     looked: 'Looked at, time',
-    away: 'Away from the lead area: from, to, why',
-    off: 'Pump off the worker: from, to, why',
-    change: 'New cassette: time, number, lot',
+    away: 'Away from lead: from, to, why',
+    off: 'Pump off: from, to, why',
+    change: 'New cassette: time, no., lot',
     happened: 'What happened',
     happenedNote: 'When, and what',
   },
@@ -99,10 +100,10 @@ export const en = {
     pumpMin: 'The pump’s own minutes',
     regular: 'A regular day?',
     different: 'What was different',
-    hours: 'Hours of work, every piece: from, to',
+    hours: 'Hours of work: from, to',
     other: 'Other work that day',
     otherHours: 'Where or for whom: from, to',
-    minutes: 'Minutes without a pump: what they were',
+    minutes: 'Without a pump: from, to, what',
     sealed: 'Sealed at',
     locked: 'Locked in where, by whom',
   },
@@ -131,7 +132,7 @@ export const en = {
 export type PaperFormWords = typeof en;
 
 export const es: PaperFormWords = {
-  title: 'Formulario en papel para un turno completo',
+  title: 'Formulario para un turno completo',
   short: 'Formulario en papel',
   lead: 'Para dos trabajadores. Llénelo antes de entrar y después de salir del área de trabajo, no adentro. Después se pasa al teléfono, de arriba abajo.',
   strike:
@@ -156,7 +157,7 @@ export const es: PaperFormWords = {
   before: '2 · Antes de entrar',
   workers: ['Trabajador A', 'Trabajador B'],
   worker: {
-    name: 'Nombre, y número en la empresa',
+    name: 'Nombre, y su número',
     job: 'Puesto',
     tasks: 'Tareas',
     respirator: 'Respirador usado',
@@ -164,6 +165,7 @@ export const es: PaperFormWords = {
     lot: 'Lote del casete',
     number: 'Número del casete',
     points: 'Colocación',
+    fitted: 'Quién la colocó',
     initials: 'Iniciales',
   },
   points: [
@@ -182,9 +184,9 @@ export const es: PaperFormWords = {
   onRows: {
     putOn: 'Puesta a las',
     looked: 'Revisada, hora',
-    away: 'Fuera del área con plomo: de, a, por qué',
+    away: 'Lejos del plomo: de, a, por qué',
     off: 'Bomba quitada: de, a, por qué',
-    change: 'Casete nuevo: hora, número, lote',
+    change: 'Casete nuevo: hora, núm., lote',
     happened: 'Qué pasó',
     happenedNote: 'Cuándo, y qué',
   },
@@ -206,12 +208,12 @@ export const es: PaperFormWords = {
     pumpMin: 'Minutos que marca la bomba',
     regular: '¿Un día normal?',
     different: 'Qué fue distinto',
-    hours: 'Horas de trabajo, cada parte: de, a',
+    hours: 'Horas de trabajo: de, a',
     other: 'Otro trabajo ese día',
     otherHours: 'Dónde o para quién: de, a',
-    minutes: 'Minutos sin bomba: qué se hizo',
+    minutes: 'Sin bomba: de, a, qué se hizo',
     sealed: 'Sellado a las',
-    locked: 'Guardado bajo llave dónde, por quién',
+    locked: 'Bajo llave dónde, por quién',
   },
   regular: ['sí', 'no'],
   others: ['llamada aparte', 'segunda obra', 'segunda empresa'],
