@@ -26,6 +26,7 @@ import { ShiftsToday } from './ShiftsToday.tsx';
 
 /** A form is not in the way of what is due: it comes when a shift is to be opened. */
 const Beside = lazy(async () => ({ default: (await import('./Beside.tsx')).Beside }));
+const ToDo = lazy(async () => ({ default: (await import('./ToDo.tsx')).ToDo }));
 const OpenShift = lazy(async () => ({ default: (await import('./OpenShift.tsx')).OpenShift }));
 
 const renewEveryMs = 20_000;
@@ -54,7 +55,12 @@ export function Today() {
               <ReadBoxes onBoxes={setBoxes} />
             </>
           }
-          aside={<Earlier sheet={sheet} boxes={boxes ?? []} today={today} now={now} />}
+          aside={
+            <>
+              <Earlier sheet={sheet} boxes={boxes ?? []} today={today} now={now} />
+              <AskedNext today={today} meta={meta} />
+            </>
+          }
           onCancel={shifts.length === 0 ? undefined : () => setOpening(false)}
         />
       </Suspense>
@@ -75,7 +81,12 @@ export function Today() {
           <MainAction to={`/shift/${shifts[0]?.id}`}>{words.openDayPage}</MainAction>
         )
       }
-      aside={<Earlier sheet={sheet} boxes={boxes ?? []} today={today} now={now} />}
+      aside={
+        <>
+          <Earlier sheet={sheet} boxes={boxes ?? []} today={today} now={now} />
+          <AskedNext today={today} meta={meta} />
+        </>
+      }
     >
       <WhoHolds meta={meta} />
       <Waiting keeping={keeping} />
@@ -110,6 +121,15 @@ function Waiting({ keeping }: { readonly keeping: Keeping | undefined }) {
   return (
     <Suspense fallback={null}>
       <Beside mark={keeping.takeIn} />
+    </Suspense>
+  );
+}
+
+/** What the rule asks next: fetched once the page stands, counted only while no pump runs. */
+function AskedNext({ today, meta }: { readonly today: string; readonly meta: BookMeta }) {
+  return (
+    <Suspense fallback={null}>
+      <ToDo today={today} isRunning={meta.runningCount > 0} />
     </Suspense>
   );
 }

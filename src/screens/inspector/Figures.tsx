@@ -1,0 +1,45 @@
+/** Measured days of the site, newest first, with their figures and samples; and what the job rests on. */
+import type { InspectorMeasurement, InspectorView } from '#findings/duties/inspector.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
+import { en as words } from '#words/inspector.ts';
+import { formatDay, formatEstimate } from '#words/quantity.ts';
+
+const day = (on: string): string => formatDay(on, 'en', 'weekday');
+
+export function Figures({ view }: { readonly view: InspectorView }) {
+  const { set } = view.limits;
+  const against = [set.actionLevel.value, set.pel.value];
+  const figure = (estimate: InspectorMeasurement['twa8UgPerM3']): string =>
+    estimate === null ? words.noFigure : formatEstimate(estimate, 'µg/m³', { against });
+  const name = (id: string | null): string => view.people.find((one) => one.id === id)?.name ?? words.someWorker;
+  return (
+    <>
+      <Lines heading={words.measured} whenEmpty={words.measuredNone}>
+        {view.measurements.map((one) => (
+          <Line key={one.id} end={figure(one.twa8UgPerM3)} detail={detailOf(one)}>
+            {words.measurement(name(one.workerId), day(one.workOn))}
+          </Line>
+        ))}
+      </Lines>
+      {view.relied.length > 0 && (
+        <Lines heading={words.relied}>
+          {view.relied.map(({ workOn, twa8UgPerM3 }) => (
+            <Line key={`${workOn} ${JSON.stringify(twa8UgPerM3)}`} end={figure(twa8UgPerM3)}>
+              {words.reliedLine(day(workOn))}
+            </Line>
+          ))}
+        </Lines>
+      )}
+    </>
+  );
+}
+
+const detailOf = ({ band, from, resultOwed, samples }: InspectorMeasurement): string =>
+  [
+    words.band[band],
+    words.reported[from],
+    resultOwed ? words.owed : '',
+    ...samples.map(({ sampleNumber, quality }) => words.sample(sampleNumber, quality)),
+  ]
+    .filter((part) => part !== '')
+    .join('; ');

@@ -1,0 +1,49 @@
+/** Notices of results and written determinations of the site. */
+import type { InspectorView } from '#findings/duties/inspector.ts';
+import type { NoticeOwed } from '#findings/duties/notice.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
+import { taskById } from '#reference/tasks.ts';
+import { en as words } from '#words/inspector.ts';
+import { formatDay } from '#words/quantity.ts';
+
+const day = (on: string): string => formatDay(on, 'en', 'weekday');
+
+export function Told({ view }: { readonly view: InspectorView }) {
+  const measuredOn = (id: string): string => day(view.measurements.find((one) => one.id === id)?.workOn ?? '');
+  return (
+    <>
+      <Lines heading={words.notices} whenEmpty={words.noticesNone}>
+        {view.notices.map((notice) => (
+          <Line key={notice.measurementId} detail={howTold(notice)}>
+            {words.notice(measuredOn(notice.measurementId), notice.toldIds.length, notice.affectedIds.length)}
+          </Line>
+        ))}
+      </Lines>
+      <Lines heading={words.determinations} whenEmpty={words.determinationsNone}>
+        {view.determinations.map((one) => (
+          <Line key={one.groupKey} detail={howDetermined(one)}>
+            {tasksOf(one.groupKey)}
+          </Line>
+        ))}
+      </Lines>
+    </>
+  );
+}
+
+function howTold({ openIds, overdue, toldLate, dueOn }: NoticeOwed): string | undefined {
+  if (openIds.length > 0) return overdue ? words.noticeOverdue(day(dueOn)) : words.noticeDue(day(dueOn));
+  return toldLate ? words.noticeLate : undefined;
+}
+
+function howDetermined({ outcome, writtenId, differsFromRecord }: InspectorView['determinations'][number]): string {
+  if (writtenId === null) return words.outcome[outcome];
+  if (differsFromRecord) return words.outcome.differs;
+  return outcome === 'positive' ? words.outcome.positiveWritten : words.outcome.negativeWritten;
+}
+
+/** The tasks in a group's key (findings/duties/taskGroup.ts). */
+const tasksOf = (groupKey: string): string =>
+  (groupKey.split('|')[2] ?? '')
+    .split('+')
+    .map((id) => taskById(id)?.en ?? id)
+    .join(', ');

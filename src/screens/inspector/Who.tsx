@@ -1,0 +1,58 @@
+/** Who works at the site, on which days, and what was worn. */
+import type { InspectorView } from '#findings/duties/inspector.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
+import { respirators } from '#reference/respirators.ts';
+import { en as words } from '#words/inspector.ts';
+import { formatDay } from '#words/quantity.ts';
+import { noneWorn, wornText } from '#words/worn.ts';
+
+export function Who({ view }: { readonly view: InspectorView }) {
+  return (
+    <>
+      <Lines heading={words.people} whenEmpty={words.peopleNone}>
+        {view.people.map(({ id, name, identifier, employer }) => (
+          <Line
+            key={id}
+            detail={
+              [identifier, employer === null ? null : words.ofEmployer(employer)].filter(Boolean).join(', ') ||
+              undefined
+            }
+          >
+            {name}
+          </Line>
+        ))}
+      </Lines>
+      {view.elsewhereCount > 0 && <p>{words.elsewhere(view.elsewhereCount)}</p>}
+      <Lines heading={words.respirators} whenEmpty={words.respiratorsNone}>
+        {wornBy(view).map(([worn, names]) => (
+          <Line key={worn}>{words.respiratorLine(worn, names.join(', '))}</Line>
+        ))}
+      </Lines>
+      <Lines heading={words.days}>
+        {view.shifts.map(({ shiftId, workOn, days }) => (
+          <Line key={shiftId} end={words.day(new Set(days.map(({ workerId }) => workerId)).size)}>
+            {formatDay(workOn, 'en', 'weekday')}
+          </Line>
+        ))}
+      </Lines>
+    </>
+  );
+}
+
+const nameOf = (id: string): string => {
+  const found = respirators().find((one) => one.id === id);
+  return found === undefined ? (id === 'none' ? noneWorn.en : id) : wornText(found);
+};
+
+/** What was noted as worn, and by whom. */
+function wornBy({ shifts, people }: InspectorView): readonly (readonly [string, readonly string[]])[] {
+  const found = new Map<string, Set<string>>();
+  for (const { days } of shifts)
+    for (const { respirator, workerId } of days) {
+      if (respirator === null) continue;
+      const names = found.get(nameOf(respirator)) ?? new Set<string>();
+      names.add(people.find(({ id }) => id === workerId)?.name ?? words.someWorker);
+      found.set(nameOf(respirator), names);
+    }
+  return [...found].map(([worn, names]) => [worn, [...names]] as const);
+}

@@ -1,0 +1,42 @@
+/**
+ * Today's quiet line on what the rule asks next, and the way to one site at the door. It comes once the page stands and the device is
+ * idle; while a pump runs the book is left alone and only the ways stand.
+ */
+import { dutyNames } from '#findings/duties/calendar.ts';
+import type { Duty } from '#findings/duties/duty.ts';
+import { findDuties } from '#findings/duties/findDuties.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
+import type { Book } from '#records/book.ts';
+import { useFoundInBook, useIdle } from '#store/hooks/useDuties.ts';
+import { whatToDo } from '#words/duties.ts';
+import { dayInList, en, whenText } from '#words/todo.ts';
+
+const words = en.quiet;
+
+export function ToDo({ today, isRunning }: { readonly today: string; readonly isRunning: boolean }) {
+  const idle = useIdle();
+  return (
+    <Lines>
+      {idle && !isRunning ? <Counted today={today} /> : <Line to="/todo">{words.action}</Line>}
+      <Line to="/inspector">{en.more.inspector}</Line>
+    </Lines>
+  );
+}
+
+function Counted({ today }: { readonly today: string }) {
+  const found = useFoundInBook(findDuties, today);
+  const open = found?.found.duties.filter(({ done }) => done === null);
+  const [first] = open ?? [];
+  if (found === undefined || open === undefined || first === undefined)
+    return <Line to="/todo">{open === undefined ? words.action : words.nothing}</Line>;
+  return <Line to="/todo">{sentenceOf(first, open.length, found.book, today)}</Line>;
+}
+
+/** The sentence of a duty begins with a capital; inside another one it does not. */
+const lowered = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`;
+
+function sentenceOf(duty: Duty, count: number, book: Book, today: string): string {
+  const what = lowered(whatToDo(duty, dutyNames(book, 'names')));
+  if (duty.overdue && duty.dueOn !== null) return words.overdue(count, what, dayInList(duty.dueOn, today));
+  return words.line(count, what, whenText(duty, today));
+}

@@ -1,0 +1,80 @@
+/** One thing to do: what, by when, for whom, under which paragraph, because of what, and where it is done or noted as done. */
+
+import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
+import type { Duty } from '#findings/duties/duty.ts';
+import { hrefOf } from '#parts/href.ts';
+import type { Book } from '#records/book.ts';
+import { isCitable } from '#reference/source.ts';
+import { presumedNote, whoseDecision } from '#words/duties.ts';
+import { dayInList, whenText, en as words } from '#words/todo.ts';
+import { becauseOf, dutyPath, fulfilledAt } from './dutyPaths.ts';
+import styles from './todo.module.css';
+import { becauseOfWhat, whatToDo } from './whatToDo.ts';
+
+export interface DutyLineProps {
+  readonly duty: Duty;
+  readonly duties: DutiesOfBook;
+  readonly book: Book;
+}
+
+/** Under which paragraph: only what was read is cited. */
+export const paragraphOf = ({ source, paragraph }: Duty): string =>
+  isCitable(source) ? words.under(paragraph, source.title) : words.notCited;
+
+function detailsOf(duty: Duty, { duties, book }: Omit<DutyLineProps, 'duty'>): readonly string[] {
+  const { today } = duties;
+  const note = presumedNote(duty);
+  return [
+    becauseOfWhat(duty, book),
+    [paragraphOf(duty), note ?? (duty.presumed ? words.presumed : null)].filter((part) => part !== null).join('. '),
+    ...(duty.done === null ? [whoseDecision(duty)] : doneOf(duty.done, book)),
+    ...(duty.laterReadingOn === null || duty.done !== null
+      ? []
+      : [words.laterReading(dayInList(duty.laterReadingOn, today))]),
+    ...(duty.late ? [duty.fulfilledBy === 'notice' ? words.lateNotice : words.late] : []),
+  ];
+}
+
+const doneOf = (done: NonNullable<Duty['done']>, book: Book): readonly string[] => [
+  words.doneOn(done.on, book.people.get(done.byId ?? '')?.name ?? null),
+  done.whereItLies === null ? words.noPlace : words.whereItLies(done.whereItLies),
+];
+
+export function DutyLine(props: DutyLineProps) {
+  const { duty, duties, book } = props;
+  const because = becauseOf(duty, duties, book);
+  const fulfil = fulfilledAt(duty);
+  const own = dutyPath(duty);
+  const when =
+    duty.overdue && duty.done === null && duty.dueOn !== null
+      ? words.overdueSince(dayInList(duty.dueOn, duties.today))
+      : whenText(duty, duties.today);
+  return (
+    <li className={styles.item}>
+      <p className={styles.sentence}>{words.line(whatToDo(duty, book), when)}</p>
+      {detailsOf(duty, props).map((text) => (
+        <p key={text} className={styles.detail}>
+          {text}
+        </p>
+      ))}
+      <div className={styles.ways}>
+        {because !== null && <Way to={because.to} text={because.text} />}
+        {duty.done === null && fulfil.to !== own && <Way to={fulfil.to} text={fulfil.text} />}
+        <Way
+          to={own}
+          text={duty.done === null && fulfil.to === own ? fulfil.text : words.open}
+          about={whatToDo(duty, book)}
+        />
+      </div>
+    </li>
+  );
+}
+
+/** `about` says to those who listen what a short link is about. */
+function Way({ to, text, about }: { readonly to: string; readonly text: string; readonly about?: string }) {
+  return (
+    <a className={styles.way} href={hrefOf(to)} aria-label={about === undefined ? undefined : `${text}: ${about}`}>
+      {text}
+    </a>
+  );
+}
