@@ -115,5 +115,5 @@ export function timingOf(
   { book, today, quietDays }: { readonly book: Book; readonly today: string; readonly quietDays: number },
 ): Timing | null {
   const timing = byRow(row, met, id, book, today);
-  return timing && row.fulfilledBy === 'note' ? quieted(timing, row, met, today, quietDays) : timing;
+  return timing && row.lasts !== 'untilItFalls' ? quieted(timing, row, met, today, quietDays) : timing;
 }

@@ -4,7 +4,7 @@ import { dutyIdOf } from './dutyIds.ts';
 import type { Ground } from './dutyTriggersGround.ts';
 import { ownActionLevel, reachesOnHighEnd } from './dutyTriggersLevels.ts';
 import { figureOf } from './dutyTriggersMeasuring.ts';
-import { fewOf, type Met, type Trigger, type Triggers } from './dutyTriggersMet.ts';
+import { earliest, fewOf, type Met, type Trigger, type Triggers } from './dutyTriggersMet.ts';
 import type { ExposureDay } from './exposureDays.ts';
 
 interface Counted extends ExposureDay {
@@ -77,10 +77,17 @@ const onDays =
     });
   };
 
-const actionLevelAnyDay = onDays((days) => ({
+/** A measured day counts from the day on which its result was there, a presumed one from the work itself. */
+function knownOn(day: Counted, { parts }: Ground): string {
+  const receipts = day.measurementId === null ? [] : (parts.measurements.get(day.measurementId)?.receipts ?? []);
+  const on = isMeasured(day) ? earliest(receipts.map(({ receivedOn }) => receivedOn)) : null;
+  return on !== null && on > day.on ? on : day.on;
+}
+
+const actionLevelAnyDay = onDays((days, ground) => ({
   params: {},
   presumed: !days.some(isMeasured),
-  startsOn: days[0]?.on ?? null,
+  startsOn: earliest(days.map((day) => knownOn(day, ground))),
 }));
 
 interface Window {
