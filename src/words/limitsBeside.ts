@@ -1,4 +1,5 @@
 /** Limits: which judge, what was read of each and what was not, which are shown beside, and the firm's own stricter ones. */
+import type { EditionDifference } from '#findings/duties/editionDifference.ts';
 import type { Verdict } from '#findings/workday.ts';
 import type { BesideSetFile } from '#reference/besideSet.ts';
 import { formatDay, formatInWorking } from './quantity.ts';
@@ -162,7 +163,7 @@ export const en = {
   },
   edition: {
     differs: (then: string, now: string) =>
-      `It was made with the rules of ${then}; today ${now} are held. The paper stands as it was made.`,
+      `It was made with the rules of ${then}; today those of ${now} are held. The paper stands as it was made.`,
     limit: (which: 'actionLevel' | 'pel', then: number, now: number) =>
       `${limitNames[which]} then ${formatInWorking(then, 'µg/m³')}, now ${formatInWorking(now, 'µg/m³')}.`,
     sameLimits: 'The limits that it was made with are the same today.',
@@ -170,3 +171,15 @@ export const en = {
 };
 
 export type LimitsBesideWords = typeof en;
+
+/** What differs between the rules that a paper was made with and those of today; null where nothing does. */
+export function editionText(difference: EditionDifference | null): string | null {
+  if (difference === null) return null;
+  const { rulesThen, rulesNow, limits } = difference;
+  const { edition } = en;
+  const first = edition.differs(rulesThen, rulesNow);
+  if (limits === null) return first;
+  if (limits.length === 0) return `${first} ${edition.sameLimits}`;
+  const changed = limits.map(({ which, thenUgPerM3, nowUgPerM3 }) => edition.limit(which, thenUgPerM3, nowUgPerM3));
+  return [first, ...changed].join(' ');
+}

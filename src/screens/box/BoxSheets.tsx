@@ -1,11 +1,13 @@
 /** Every revision of the custody sheet of a box, newest first; the bytes of each are kept. */
 import { wallTimeOf } from '#core/calendar.ts';
+import { actEditionOf, editionDifference } from '#findings/duties/editionDifference.ts';
 import { Notice } from '#parts/Notice.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { BoxRecord } from '#records/book.ts';
 import type { Delivery } from '#store/handOver/delivery.ts';
 import { type KeptFile, useKeptFile } from '#store/hooks/useKeptFile.ts';
 import { en } from '#words/box.ts';
+import { editionText } from '#words/limitsBeside.ts';
 import styles from './box.module.css';
 import { whenOf } from './when.ts';
 
@@ -39,12 +41,19 @@ export function BoxSheets({ issues, zone }: BoxSheetsProps) {
           <li key={issue.factId} className={styles.issue}>
             <p>{words.issue(issue.revision, words.papers[issue.paper], whenOf(issue.at, zone))}</p>
             {issue.why && <p className={styles.quiet}>{words.issueWhy(issue.why)}</p>}
+            <Edition issue={issue} />
             {at > 0 && <Earlier issue={issue} zone={zone} />}
           </li>
         ))}
       </ul>
     </section>
   );
+}
+
+/** A later edition of the rules shows here and rewrites nothing. */
+function Edition({ issue }: { readonly issue: Issue }) {
+  const differs = editionText(editionDifference(actEditionOf(issue.editions)));
+  return differs === null ? null : <p className={styles.quiet}>{differs}</p>;
 }
 
 function Earlier({ issue, zone }: { readonly issue: Issue; readonly zone: string }) {
