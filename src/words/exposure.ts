@@ -23,6 +23,9 @@ const verdicts: Readonly<Record<Verdict, (which: Which, limit: number) => string
 
 export const en = {
   story: 'Story',
+  notice: 'Tell the workers this result',
+  exposureRecord: 'Exposure record as PDF',
+  worker: 'Dates, days and notices of this worker',
   heading: (worker: string) => `The day of ${worker}`,
   noDay: {
     heading: 'There is no such day',

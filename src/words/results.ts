@@ -91,5 +91,6 @@ export const en = {
     more: 'Key in another report',
     first: (worker: string) => `Go to the day of ${worker}`,
     today: 'Go to Today',
+    todo: 'What is to do now, for whom and by when',
   },
 };

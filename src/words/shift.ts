@@ -69,6 +69,12 @@ export const en = {
     unsent: 'The shift is over, and its file is not sent yet',
     sent: 'A file left since the shift was over',
   },
+  next: {
+    heading: 'What follows',
+    todo: 'To do for this site',
+    determination: 'Initial determination',
+    inspector: 'Somebody asks at the door',
+  },
   voided: (worker: string, number: string) => `${worker}: cassette ${number} is void`,
   voidedBlank: (number: string) => `Field blank ${number} is void`,
   voidedBecause: (why: string | null) => (why === null ? 'No reason written' : `Because: ${why}`),

@@ -48,6 +48,9 @@ export function DayPage({ day, heading, over, onPart }: DayPageProps) {
       <Said day={day} onPart={onPart} />
       <SamplesOfDay day={day} />
       <Lines>
+        <Line to={`/notice/${finding.workdayId}`}>{words.notice}</Line>
+        <Line to={`/exposure-record/${finding.workdayId}`}>{words.exposureRecord}</Line>
+        <Line to={`/person/${finding.workerId}`}>{words.worker}</Line>
         <Line to={`/story/${encodeURIComponent(`workday:${finding.workdayId}`)}`}>{words.story}</Line>
       </Lines>
     </Page>

@@ -67,6 +67,9 @@ export function Written({ samples, registers, onMore }: WrittenProps) {
             {words.done.day(worker, day)}
           </Line>
         ))}
+        <Line key="todo" to="/todo">
+          {words.done.todo}
+        </Line>
       </Lines>
     </Page>
   );

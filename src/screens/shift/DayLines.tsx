@@ -60,6 +60,11 @@ export function DayLines({ day, lastSentAt }: DayLinesProps) {
           {words.file.open}
         </Line>
       </Lines>
+      <Lines heading={words.next.heading}>
+        <Line to={`/todo?site=${place.site.id}`}>{words.next.todo}</Line>
+        <Line to={`/determination/${place.site.id}`}>{words.next.determination}</Line>
+        <Line to={`/inspector/${place.site.id}`}>{words.next.inspector}</Line>
+      </Lines>
     </>
   );
 }
