@@ -45,8 +45,15 @@ const byTime = (a: FlowCheckRecord, b: FlowCheckRecord): number =>
 const byPutOn = (a: SampleRecord, b: SampleRecord): number =>
   compare(a.putOn?.at ?? '', b.putOn?.at ?? '') || compare(a.id, b.id);
 
+/** Written down in the order of time, as nearly always, it is left as it is. */
+function ordered<T>(list: T[], compareTwo: (a: T, b: T) => number): T[] {
+  for (let i = 1; i < list.length; i++)
+    if (compareTwo(list[i - 1] as T, list[i] as T) > 0) return list.sort(compareTwo);
+  return list;
+}
+
 function runsOf(samples: SampleRecord[]): PumpRuns {
-  const runs = samples.sort(byPutOn);
+  const runs = ordered(samples, byPutOn);
   const latestStop: string[] = [];
   let latest = '';
   for (const { stopped } of runs) {
@@ -86,8 +93,8 @@ function checksIn(book: Book, placeOf: Map<object, number>) {
     add(aheadByPump, check.pumpId, check);
     add(aheadByShift, shiftOfPump(check.pumpId, check.shiftId), check);
   }
-  for (const checks of checksByPump.values()) checks.sort(byTime);
-  for (const checks of aheadByPump.values()) checks.sort(byTime);
+  for (const checks of checksByPump.values()) ordered(checks, byTime);
+  for (const checks of aheadByPump.values()) ordered(checks, byTime);
   return { checksByPump, aheadByPump, aheadByShift };
 }
 

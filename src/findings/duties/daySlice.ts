@@ -4,7 +4,9 @@
  */
 import type { Book, BoxRecord, FlowCheckRecord, ReportedRecord, SampleRecord } from '#records/book.ts';
 import type { BookIndex } from './bookIndex.ts';
+import { type AroundKind, aroundKey, wholeOf } from './changedSince.ts';
 import { addPump, type Gathered } from './pumpWindow.ts';
+import { siteOfShift } from './taskGroups.ts';
 
 /** One worker's day: ours, reported ones beside it, or a reported one alone. */
 export interface DayParts {
@@ -44,56 +46,62 @@ function inOrder<T extends SampleRecord | FlowCheckRecord | BoxRecord>(found: Se
   return found.size < 2 ? [...found] : [...found].sort((a, b) => (placeOf.get(a) ?? 0) - (placeOf.get(b) ?? 0));
 }
 
-const pick = <T>(ids: Iterable<string | null>, from: ReadonlyMap<string, T>): Map<string, T> => {
-  const found = new Map<string, T>();
-  for (const id of ids) {
-    const one = id === null ? undefined : from.get(id);
-    if (one && id !== null) found.set(id, one);
+/** Looks records up by id, and remembers under `kind:id` what was looked for, found or not. */
+class LookUps {
+  readonly keys: string[] = [];
+
+  pick<T>(kind: AroundKind, ids: Iterable<string | null>, from: ReadonlyMap<string, T>): Map<string, T> {
+    const found = new Map<string, T>();
+    for (const id of new Set(ids)) {
+      if (id === null) continue;
+      this.keys.push(aroundKey(kind, id));
+      const one = from.get(id);
+      if (one) found.set(id, one);
+    }
+    return found;
   }
-  return found;
-};
+}
 
 const byId = <T extends { readonly id: string }>(records: readonly T[]): Map<string, T> =>
   new Map(records.map((one) => [one.id, one]));
 
 const nothing: ReadonlyMap<string, never> = new Map<string, never>();
 
-export function daySliceOf(parts: DayParts, index: BookIndex, book: Book): Book {
+export interface DaySlice {
+  readonly slice: Book;
+  /** Keys of the records that it refers to, in the book or not. */
+  readonly lookedUp: readonly string[];
+}
+
+export function daySliceOf(parts: DayParts, index: BookIndex, book: Book): DaySlice {
   const gathered = gather(parts, index, book);
   const samples = inOrder(gathered.samples, index);
   const checks = inOrder(gathered.checks, index);
   const read = samples.filter((one) => one.sampleKind === 'blank' || parts.samples.includes(one));
-  const workday = parts.workdayId === null ? undefined : book.workdays.get(parts.workdayId);
+  const lookUps = new LookUps();
+  const workdays = lookUps.pick('workdays', [parts.workdayId], book.workdays);
+  const workday = parts.workdayId === null ? undefined : workdays.get(parts.workdayId);
   const worked = workday?.worked ?? [];
-  const shiftIds = new Set([...read, ...checks, ...worked].map(({ shiftId }) => shiftId));
-  const shifts = pick(shiftIds, book.shifts);
-  const siteIds = [
-    ...[...shifts.values(), ...read].map(({ siteId }) => siteId),
-    ...parts.reported.map((r) => r.siteId),
-  ];
-  const workerIds = [...parts.samples.map((s) => s.workerId), ...parts.reported.map((r) => r.workerId)];
-  return {
+  const shiftIds = [...read, ...checks, ...worked].map(({ shiftId }) => shiftId);
+  const shifts = lookUps.pick('shifts', shiftIds, book.shifts);
+  const siteIds: (string | null)[] = [...shifts.values(), ...read, ...parts.reported].map(({ siteId }) => siteId);
+  for (const { shiftId } of worked) siteIds.push(siteOfShift(shiftId));
+  const workerIds = [...parts.samples, ...parts.reported, ...workdays.values()].map(({ workerId }) => workerId);
+  const ids = (of: 'pumpId' | 'lotId'): (string | null)[] => read.map((one) => one[of]);
+  const meterIds = checks.map(({ meterId }) => meterId);
+  const slice: Book = {
     book: book.book,
-    sites: pick([...siteIds, ...worked.map(({ shiftId }) => shiftId.slice(0, -11))], book.sites),
-    people: pick([...workerIds, workday?.workerId ?? null], book.people),
+    sites: lookUps.pick('sites', siteIds, book.sites),
+    people: lookUps.pick('people', workerIds, book.people),
     jobClassifications: nothing,
-    pumps: pick(
-      read.map(({ pumpId }) => pumpId),
-      book.pumps,
-    ),
-    meters: pick(
-      checks.map(({ meterId }) => meterId),
-      book.meters,
-    ),
-    lots: pick(
-      read.map(({ lotId }) => lotId),
-      book.lots,
-    ),
+    pumps: lookUps.pick('pumps', ids('pumpId'), book.pumps),
+    meters: lookUps.pick('meters', meterIds, book.meters),
+    lots: lookUps.pick('lots', ids('lotId'), book.lots),
     laboratories: nothing,
     shifts,
     flowChecks: byId(checks),
     samples: byId(samples),
-    workdays: byId(workday ? [workday] : []),
+    workdays,
     boxes: byId(inOrder(gathered.boxes, index)),
     reported: byId(parts.reported),
     reliances: nothing,
@@ -104,13 +112,13 @@ export function daySliceOf(parts: DayParts, index: BookIndex, book: Book): Book 
     ...(book.missing ? { missing: book.missing } : {}),
     ...(book.takingIn === undefined ? {} : { takingIn: book.takingIn }),
   };
+  return { slice, lookedUp: lookUps.keys };
 }
 
 /** What the slice is made of, for telling whether it is the same as before: records are the same when they are the same objects. */
 export function ingredientsOf(slice: Book): readonly unknown[] {
-  const { book, sites, people, pumps, meters, lots, shifts, flowChecks, samples, workdays, boxes, reported } = slice;
-  const missing = (slice.missing ?? []).map((m) => [m.writer, m.fromCount, m.toCount, m.untilOn].join(' '));
-  const found: unknown[] = [book, slice.takingIn ?? false, missing.join()];
+  const { sites, people, pumps, meters, lots, shifts, flowChecks, samples, workdays, boxes, reported } = slice;
+  const found: unknown[] = [...wholeOf(slice)];
   for (const records of [sites, people, pumps, meters, lots, shifts, flowChecks, samples, workdays, boxes, reported])
     for (const one of records.values()) found.push(one);
   return found;

@@ -5,18 +5,30 @@
 import { lowerOf, upperOf } from '#core/estimate.ts';
 import type { Book, ReportedRecord } from '#records/book.ts';
 import { higherBand } from './band.ts';
-import { bookIndexOf } from './bookIndex.ts';
+import { type BookIndex, bookIndexOf } from './bookIndex.ts';
+import { changedSince, isSameList, type Snapshot, snapshotOf } from './changedSince.ts';
 import { type DayParts, daySliceOf, ingredientsOf } from './daySlice.ts';
 import type { Measurement } from './measurement.ts';
 import { reportedMeasurement } from './reportedMeasurement.ts';
 import { judgedBeside, sampledDay } from './sampledDay.ts';
 import { wasWorn } from './taskGroups.ts';
 
-/** What a measurement was made from. It only spares making it again: the same ingredients make the same finding. */
-const madeFrom = new WeakMap<Measurement, readonly unknown[]>();
+interface Made {
+  readonly ingredients: readonly unknown[];
+  readonly lookedUp: readonly string[];
+}
 
-const isSame = (a: readonly unknown[], b: readonly unknown[]): boolean =>
-  a.length === b.length && a.every((one, i) => one === b[i]);
+/** What a measurement was made from. It only spares making it again: the same ingredients make the same finding. */
+const madeFrom = new WeakMap<Measurement, Made>();
+
+interface Read {
+  readonly snapshot: Snapshot;
+  readonly index: BookIndex;
+  readonly days: readonly DayParts[];
+}
+
+/** What a book was when its measurements were found. */
+const readBefore = new WeakMap<ReadonlyMap<string, Measurement>, Read>();
 
 /** Infinity where nothing bounds it from above, so that its lower end counts. */
 const height = ({ twa8UgPerM3: average }: Measurement): number => {
@@ -67,19 +79,23 @@ const idsOf = ({ workdayId, reported }: DayParts): string[] => [
   ...reported.map(({ id }) => id),
 ];
 
-/** Found before, all of them, from the same records. */
-function reusable(ids: readonly string[], made: readonly unknown[], earlier: ReadonlyMap<string, Measurement>) {
+/** Found before, all of them, from what is the same now; null where one is to be made again. */
+function reusable(
+  ids: readonly string[],
+  earlier: ReadonlyMap<string, Measurement>,
+  isSame: (made: Made) => boolean,
+): readonly Measurement[] | null {
   const found: Measurement[] = [];
   for (const id of ids) {
     const before = earlier.get(id);
-    const from = before && madeFrom.get(before);
-    if (!before || !from || !isSame(from, made)) return null;
+    const made = before && madeFrom.get(before);
+    if (!before || !made || !isSame(made)) return null;
     found.push(before);
   }
   return found;
 }
 
-function daysOf(book: Book, index: ReturnType<typeof bookIndexOf>): DayParts[] {
+function daysOf(book: Book, index: BookIndex): readonly DayParts[] {
   const found: DayParts[] = [];
   const taken = new Set<ReportedRecord>();
   for (const [workdayId, samples] of index.airByWorkday) {
@@ -97,22 +113,39 @@ function daysOf(book: Book, index: ReturnType<typeof bookIndexOf>): DayParts[] {
   return found;
 }
 
+function readingOf(book: Book, index: BookIndex): Read {
+  return { snapshot: snapshotOf(book), index, days: daysOf(book, index) };
+}
+
 /** By id. `earlier`: what was found before; a measurement whose records are the same objects is not made again. */
 export function measurementsOf(
   book: Book,
   earlier: ReadonlyMap<string, Measurement> = new Map(),
 ): ReadonlyMap<string, Measurement> {
-  const index = bookIndexOf(book);
+  const before = readBefore.get(earlier);
+  const changed = before ? changedSince(before.snapshot, book) : null;
+  const read = before && changed ? { ...before, snapshot: snapshotOf(book) } : readingOf(book, bookIndexOf(book));
   const found = new Map<string, Measurement>();
-  for (const parts of daysOf(book, index)) {
-    const slice = daySliceOf(parts, index, book);
-    const made = ingredientsOf(slice);
-    const before = reusable(idsOf(parts), made, earlier);
-    const measurements = before ?? make(parts, slice);
-    for (const one of measurements) {
-      found.set(one.id, one);
-      if (!before) madeFrom.set(one, made);
-    }
-  }
+  for (const parts of read.days) for (const one of ofDay(parts, read, book, earlier, changed)) found.set(one.id, one);
+  readBefore.set(found, read);
   return found;
+}
+
+function ofDay(
+  parts: DayParts,
+  { index }: Read,
+  book: Book,
+  earlier: ReadonlyMap<string, Measurement>,
+  changed: ReadonlySet<string> | null,
+): readonly Measurement[] {
+  const ids = idsOf(parts);
+  const untouched = changed && reusable(ids, earlier, ({ lookedUp }) => !lookedUp.some((key) => changed.has(key)));
+  if (untouched) return untouched;
+  const { slice, lookedUp } = daySliceOf(parts, index, book);
+  const ingredients = ingredientsOf(slice);
+  const same = reusable(ids, earlier, (made) => isSameList(made.ingredients, ingredients));
+  if (same) return same;
+  const measurements = make(parts, slice);
+  for (const one of measurements) madeFrom.set(one, { ingredients, lookedUp });
+  return measurements;
 }
