@@ -9,7 +9,7 @@ import type { Measure, PageModel } from './pageModel.ts';
 import type { Piece } from './paginate.ts';
 import type { Paper } from './paper.ts';
 import type { Frame } from './pieces.ts';
-import { closing, footOf, headed, opening, paragraph } from './reading.ts';
+import { footOf, headed, opening, paragraph } from './reading.ts';
 
 export const paperFormAttachment = 'paper-form.json';
 
@@ -153,7 +153,7 @@ function day(sheet: Sheet): Piece[] {
       { label: boxRow.given, share: 45 },
     ]),
     ...headed(frame, words.remarks, 9),
-    ...emptyLines(frame, 3),
+    ...emptyLines(frame, 2),
   ];
 }
 
@@ -185,7 +185,6 @@ function sheetSection(values: PaperFormValues, language: PaperLanguage, number: 
       ...on(sheet),
       ...after(sheet),
       ...day(sheet),
-      ...(number === sheetsCount ? closing(frame, paper, values, paperFormAttachment) : []),
     ],
     goesOn: [paper.goesOn(words.title), words.sheetOf(number, sheetsCount)].join(' · '),
     foot: footOf(paper, values, words.short, null),
