@@ -5,7 +5,7 @@
 import { useSearch } from 'wouter';
 import { dayOf } from '#core/calendar.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -18,7 +18,7 @@ import { DeterminationPage } from './DeterminationPage.tsx';
 import { determinationHere, groupText } from './determinationHere.ts';
 
 export function Determination({ siteId = '' }: { readonly siteId?: string }) {
-  const found = useFoundInBook(findDuties, dayOf(now(), deviceZone()));
+  const found = useFoundInBook(findDutiesInSteps, dayOf(now(), deviceZone()));
   const meta = useBookMeta();
   const groupKey = new URLSearchParams(useSearch()).get('group');
   if (found === undefined || meta === undefined)

@@ -4,7 +4,7 @@
  */
 import { useSearch } from 'wouter';
 import { dayOf } from '#core/calendar.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { Page } from '#parts/Page.tsx';
 import { deviceZone } from '#store/device.ts';
@@ -18,7 +18,7 @@ import { StandsToo } from './StandsToo.tsx';
 const minute = 60_000;
 
 export function Groups() {
-  const read = useFoundInBook(findDuties, dayOf(useNow(minute), deviceZone()));
+  const read = useFoundInBook(findDutiesInSteps, dayOf(useNow(minute), deviceZone()));
   const meta = useBookMeta();
   const asked = new URLSearchParams(useSearch());
   const groupKey = asked.get('group');

@@ -3,7 +3,7 @@
  * Nothing of another site stands here. Printed, it is one paper.
  */
 import { dayOf } from '#core/calendar.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { type InspectorView, inspectorView } from '#findings/duties/inspector.ts';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -19,7 +19,7 @@ import { Who } from './Who.tsx';
 
 export function InspectorSite({ siteId = '' }: { readonly siteId?: string }) {
   const today = dayOf(now(), deviceZone());
-  const found = useFoundInBook(findDuties, today);
+  const found = useFoundInBook(findDutiesInSteps, today);
   if (found === undefined)
     return (
       <Page heading={words.heading} back="/inspector">

@@ -3,7 +3,7 @@
  * five comparisons, and every reason against it is said. Afterwards the job rests on it, or everybody knows why not.
  */
 import { dayOf } from '#core/calendar.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { placeOfShift } from '#findings/place.ts';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -18,7 +18,7 @@ const minute = 60_000;
 
 export function Rely({ shiftId = '' }: { readonly shiftId?: string }) {
   const now = useNow(minute);
-  const read = useFoundInBook(findDuties, dayOf(now, deviceZone()));
+  const read = useFoundInBook(findDutiesInSteps, dayOf(now, deviceZone()));
   const meta = useBookMeta();
   if (read === undefined || meta === undefined) return <Page heading={words.heading} back={`/shift/${shiftId}`} />;
   const { book, found } = read;

@@ -3,7 +3,7 @@
  * paper lies ready, each worker who was told is written down, and whoever was not stays on the list.
  */
 import { dayOf } from '#core/calendar.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { deviceZone, now } from '#store/device.ts';
@@ -14,7 +14,7 @@ import { NoticePage } from './NoticePage.tsx';
 import { noticeHere } from './noticeHere.ts';
 
 export function Notice({ measurementId = '' }: { readonly measurementId?: string }) {
-  const found = useFoundInBook(findDuties, dayOf(now(), deviceZone()));
+  const found = useFoundInBook(findDutiesInSteps, dayOf(now(), deviceZone()));
   const meta = useBookMeta();
   if (found === undefined || meta === undefined)
     return (

@@ -3,7 +3,7 @@
  * working and what was struck. Afterwards its bytes are kept, and the book says who got it.
  */
 import { dayOf } from '#core/calendar.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { Choice } from '#parts/Choice.tsx';
 import { ErrorSummary, errorOf } from '#parts/ErrorSummary.tsx';
 import { Line, Lines } from '#parts/Lines.tsx';
@@ -22,7 +22,7 @@ import { useRecordMaking } from './useRecordMaking.ts';
 const words = en.record;
 
 export function ExposureRecord({ workdayId = '' }: { readonly workdayId?: string }) {
-  const found = useFoundInBook(findDuties, dayOf(now(), deviceZone()));
+  const found = useFoundInBook(findDutiesInSteps, dayOf(now(), deviceZone()));
   const slice = useWorkdayBook(workdayId);
   const meta = useBookMeta();
   if (found === undefined || slice === undefined || meta === undefined)

@@ -4,7 +4,7 @@
  */
 import { dayOf } from '#core/calendar.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -18,7 +18,7 @@ import { measuredDays, noticesOfPerson } from './people.ts';
 import { Respirators } from './Respirators.tsx';
 
 export function Person({ personId = '' }: { readonly personId?: string }) {
-  const found = useFoundInBook(findDuties, dayOf(now(), deviceZone()));
+  const found = useFoundInBook(findDutiesInSteps, dayOf(now(), deviceZone()));
   if (found === undefined)
     return (
       <Page heading={words.heading} back="/person">

@@ -4,7 +4,7 @@
  */
 import { useSearch } from 'wouter';
 import { dayOf } from '#core/calendar.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -21,7 +21,7 @@ const path = '/reported';
 
 export function Reported() {
   const today = dayOf(useNow(minute), deviceZone());
-  const read = useFoundInBook(findDuties, today);
+  const read = useFoundInBook(findDutiesInSteps, today);
   const meta = useBookMeta();
   const asked = new URLSearchParams(useSearch());
   if (read === undefined || meta === undefined) return <Page heading={words.heading} />;

@@ -4,7 +4,7 @@
  */
 import { dutyNames } from '#findings/duties/calendar.ts';
 import type { Duty } from '#findings/duties/duty.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import type { Book } from '#records/book.ts';
 import { useFoundInBook, useIdle } from '#store/hooks/useDuties.ts';
@@ -24,7 +24,7 @@ export function ToDo({ today, isRunning }: { readonly today: string; readonly is
 }
 
 function Counted({ today }: { readonly today: string }) {
-  const found = useFoundInBook(findDuties, today);
+  const found = useFoundInBook(findDutiesInSteps, today, true);
   const open = found?.found.duties.filter(({ done }) => done === null);
   const [first] = open ?? [];
   if (found === undefined || open === undefined || first === undefined)

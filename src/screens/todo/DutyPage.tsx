@@ -5,7 +5,7 @@
 import { dayOf } from '#core/calendar.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import type { Duty } from '#findings/duties/duty.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { Line, Lines, Particulars } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -25,7 +25,7 @@ const words = en.one;
 
 export function DutyPage({ dutyId = '' }: { readonly dutyId?: string }) {
   const today = dayOf(now(), deviceZone());
-  const found = useFoundInBook(findDuties, today);
+  const found = useFoundInBook(findDutiesInSteps, today);
   if (found === undefined)
     return (
       <Page heading={en.heading} back="/todo">

@@ -6,7 +6,7 @@ import { useLocation, useSearch } from 'wouter';
 import { dayOf } from '#core/calendar.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import type { Duty } from '#findings/duties/duty.ts';
-import { findDuties } from '#findings/duties/findDuties.ts';
+import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -24,7 +24,7 @@ import styles from './todo.module.css';
 
 export function Todo() {
   const today = dayOf(now(), deviceZone());
-  const found = useFoundInBook(findDuties, today);
+  const found = useFoundInBook(findDutiesInSteps, today);
   const search = new URLSearchParams(useSearch());
   const [, go] = useLocation();
   if (found === undefined)
