@@ -8,8 +8,12 @@ import { formatDayFrom } from '#words/quantity.ts';
 import { en as words } from '#words/shell.ts';
 import styles from './shell.module.css';
 
+/** Pages of a book: nothing to see without one. */
+const ofBook: readonly string[] = ['/lists', '/groups'];
+
 const also = [
   ['/lists', words.lists],
+  ['/groups', words.groups],
   ['/wear', words.wear],
   ['/rules', words.rules],
   ['/checked', words.checked],
@@ -27,7 +31,7 @@ export function Foot() {
       <nav aria-label={words.more}>
         <ul className={styles.also}>
           {also
-            .filter(([path]) => state.kind === 'open' || path !== '/lists')
+            .filter(([path]) => state.kind === 'open' || !ofBook.includes(path))
             .map(([path, text]) => (
               <li key={path}>
                 <a className={styles.alsoLink} href={hrefOf(path)}>

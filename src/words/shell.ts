@@ -13,6 +13,7 @@ export const en = {
   },
   more: 'Also in this book',
   lists: 'People, places and gear',
+  groups: 'Task groups',
   wear: 'What to wear until it is measured',
   rules: 'Limits and whose rule',
   checked: 'How we checked the arithmetic',

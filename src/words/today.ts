@@ -84,6 +84,7 @@ export const en = {
   due,
   sendToday: "The shift is over: today's file is not sent yet",
   sendTodayAction: "Send today's file",
+  roster: 'Who works here today',
   dayPage: "The day's page",
   dayPageDetail: (onWorkers: number, prepared: number, sealed: number) =>
     [

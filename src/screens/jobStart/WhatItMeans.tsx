@@ -13,14 +13,14 @@ export function WhatItMeans({ said }: { readonly said: Answers }) {
     <section>
       <h2>{words.heading}</h2>
       {isChanged || isDoubtful ? (
-        <Notice>
-          <p>
+        <>
+          <Notice>
             <strong>{words.changed}</strong>
-          </p>
+          </Notice>
           {isDoubtful && <p>{words.notKnown}</p>}
           <p>{words.changedWhy}</p>
           <p>{words.presumed}</p>
-        </Notice>
+        </>
       ) : (
         <p>{values.includes(undefined) ? words.open : words.none}</p>
       )}

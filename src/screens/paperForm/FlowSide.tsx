@@ -8,6 +8,7 @@ import { en as words } from '#words/keyIn.ts';
 import type { FlowText } from './keyInDraft.ts';
 import type { LinesOfForm } from './linesOfForm.ts';
 import { PaperTime } from './PaperTime.tsx';
+import styles from './paperForm.module.css';
 import { asksForAir } from './readKeyIn.ts';
 
 export function FlowSide({ side, ...form }: LinesOfForm & { readonly side: 'before' | 'after' }) {
@@ -16,7 +17,7 @@ export function FlowSide({ side, ...form }: LinesOfForm & { readonly side: 'befo
   const change = (part: Partial<FlowText>) => onChange({ [side]: { ...flow, ...part } });
   const meterKind = draft.meter.meterKind !== null && held.meterKind === null ? draft.meter.meterKind : held.meterKind;
   return (
-    <section>
+    <section className={styles.part}>
       <h2>{words[side]}</h2>
       {!flow.none && (
         <>

@@ -8,12 +8,13 @@ import { en as flow } from '#words/flow.ts';
 import { en as gear } from '#words/gear.ts';
 import { en as words } from '#words/keyIn.ts';
 import type { LinesOfForm } from './linesOfForm.ts';
+import styles from './paperForm.module.css';
 
 const inLineKeys = ['representativeCassette', 'sampleCassette', 'nothing'] as const;
 
 export function Gear({ draft, onChange, errors, registers, place }: LinesOfForm) {
   return (
-    <section>
+    <section className={styles.part}>
       <h2>{words.gear}</h2>
       <PickOrAdd
         name="meter"

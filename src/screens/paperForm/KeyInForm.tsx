@@ -10,6 +10,7 @@ import type { Draft, Registers } from '#store/hooks.ts';
 import type { Written } from '#store/write.ts';
 import { en as words } from '#words/keyIn.ts';
 import { notWritten } from '#words/saving.ts';
+import { Fitting } from './Fitting.tsx';
 import { FlowSide } from './FlowSide.tsx';
 import { Gear } from './Gear.tsx';
 import type { KeyedInForm } from './KeyedIn.tsx';
@@ -62,7 +63,8 @@ export function KeyInForm({ draft, registers, place, held, by, onSaved }: KeyInF
   const submit = async () => {
     const read = readKeyIn(typed, held, place);
     setErrors(read.errors);
-    const made = keyInFacts(read, { draft: typed, held, by, now: happenedNow(place.zone) });
+    const language = registers.people.byId.get(typed.workerId ?? '')?.language ?? typed.worker.language;
+    const made = keyInFacts(read, { draft: typed, held, by, language, now: happenedNow(place.zone) });
     if (made === null) return;
     const written = await writing.run(
       made.facts.map(({ fact }) => fact),
@@ -72,9 +74,9 @@ export function KeyInForm({ draft, registers, place, held, by, onSaved }: KeyInF
     if (written.kind !== 'written') return setErrors(refusedAt(written, made.facts));
     const worker = read.worker?.name ?? registers.people.byId.get(typed.workerId ?? '')?.name ?? '';
     const sampleNumber = written.sampleNumbers[0] ?? read.sampleNumber;
-    const { sampleId, shiftId } = made;
+    const { sampleId, shiftId, workdayId } = made;
     draft.set(nextForm(typed, made));
-    onSaved({ worker, sampleId, shiftId, sampleNumber, isNew: read.sampleNumber === '' });
+    onSaved({ worker, sampleId, shiftId, workdayId, sampleNumber, isNew: read.sampleNumber === '' });
   };
 
   return (
@@ -83,8 +85,9 @@ export function KeyInForm({ draft, registers, place, held, by, onSaved }: KeyInF
       back="/"
       aside={
         <>
+          <Worn {...lines} />
+          <FlowSide {...lines} side="after" />
           <Seal {...lines} />
-          <WorkOfDay {...lines} />
           <DayAsItWas {...lines} />
         </>
       }
@@ -100,8 +103,8 @@ export function KeyInForm({ draft, registers, place, held, by, onSaved }: KeyInF
       <Gear {...lines} />
       <FlowSide {...lines} side="before" />
       <WorkerCassette {...lines} />
-      <Worn {...lines} />
-      <FlowSide {...lines} side="after" />
+      <WorkOfDay {...lines} />
+      <Fitting {...lines} />
     </Page>
   );
 }

@@ -9,13 +9,14 @@ export interface KeyedInForm {
   readonly worker: string;
   readonly sampleId: string;
   readonly shiftId: string;
+  readonly workdayId: string;
   readonly sampleNumber: string;
   /** The paper had none: the book gave it. */
   readonly isNew: boolean;
 }
 
 export function KeyedIn({ form, onNext }: { readonly form: KeyedInForm; readonly onNext: () => void }) {
-  const { worker, sampleId, shiftId, sampleNumber, isNew } = form;
+  const { worker, sampleId, shiftId, workdayId, sampleNumber, isNew } = form;
   return (
     <Page
       heading={words.savedHeading}
@@ -25,9 +26,11 @@ export function KeyedIn({ form, onNext }: { readonly form: KeyedInForm; readonly
     >
       <p role="status">{words.saved(worker, sampleNumber)}</p>
       {isNew && <BigNumber label={words.writeNumber} digits={sampleNumber} />}
-      <Lines>
+      <Lines heading={words.more}>
         <Line to={`/sample/${sampleId}`}>{words.toSample}</Line>
-        <Line to={`/shift/${shiftId}`}>{words.toDay}</Line>
+        <Line to={`/day/${workdayId}`}>{words.toHours}</Line>
+        <Line to={`/shift/${shiftId}/blank`}>{words.toBlanks}</Line>
+        <Line to={`/shift/${shiftId}/roster`}>{words.toRoster}</Line>
       </Lines>
     </Page>
   );

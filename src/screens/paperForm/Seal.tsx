@@ -5,10 +5,11 @@ import { TextField } from '#parts/TextField.tsx';
 import { en as words } from '#words/keyIn.ts';
 import type { LinesOfForm } from './linesOfForm.ts';
 import { PaperTime } from './PaperTime.tsx';
+import styles from './paperForm.module.css';
 
 export function Seal({ draft, onChange, errors, place }: LinesOfForm) {
   return (
-    <section>
+    <section className={styles.part}>
       <h2>{words.sealed}</h2>
       <PaperTime
         name="sealed"

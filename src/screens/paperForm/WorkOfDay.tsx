@@ -12,15 +12,17 @@ import { en as conditions } from '#words/conditions.ts';
 import { en as words } from '#words/keyIn.ts';
 import { en as roster } from '#words/roster.ts';
 import type { LinesOfForm } from './linesOfForm.ts';
+import styles from './paperForm.module.css';
 
 const noJob = 'none';
 
 export function WorkOfDay({ draft, onChange, errors, registers, held }: LinesOfForm) {
   const jobs = registers.jobClassifications.list.map(({ id, name }) => ({ value: id, label: name }));
   return (
-    <section>
+    <section className={styles.part}>
       <h2>{words.work}</h2>
       <TaskPicker
+        label={words.tasksLabel}
         tasks={everydayTasks()}
         nearIds={[]}
         taskIds={draft.taskIds}
@@ -55,7 +57,7 @@ const answers = ['yes', 'no', 'notStated'] as const;
 
 export function DayAsItWas({ draft, onChange, errors, held }: LinesOfForm) {
   return (
-    <section>
+    <section className={styles.part}>
       <h2>{conditions.heading}</h2>
       {held.conditions ? (
         <p>{words.conditionsHeld}</p>

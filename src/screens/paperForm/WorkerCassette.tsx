@@ -7,12 +7,13 @@ import { TextField } from '#parts/TextField.tsx';
 import { en as gear } from '#words/gear.ts';
 import { en as words } from '#words/keyIn.ts';
 import type { LinesOfForm } from './linesOfForm.ts';
+import styles from './paperForm.module.css';
 
 export function WorkerCassette({ draft, onChange, errors, registers }: LinesOfForm) {
   const pick = (workerId: string) =>
     onChange({ workerId, jobId: registers.people.byId.get(workerId)?.jobClassificationId ?? draft.jobId });
   return (
-    <section>
+    <section className={styles.part}>
       <h2>{words.worker}</h2>
       <PickOrAdd
         name="worker"

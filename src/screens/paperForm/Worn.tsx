@@ -8,6 +8,7 @@ import { en as words } from '#words/keyIn.ts';
 import { type LookHow, type LookText, noTime } from './keyInDraft.ts';
 import type { LinesOfForm } from './linesOfForm.ts';
 import { PaperTime } from './PaperTime.tsx';
+import styles from './paperForm.module.css';
 
 const hows: readonly LookHow[] = ['good', 'notRunning', 'notInPlace'];
 /** As many as the paper has lines for. */
@@ -21,7 +22,7 @@ export function Worn({ draft, onChange, errors, place }: LinesOfForm) {
   const changeLook = (at: number, part: Partial<LookText>) =>
     onChange({ looks: looks.map((look, i) => (i === at ? { ...look, ...part } : look)) });
   return (
-    <section>
+    <section className={styles.part}>
       <h2>{words.worn}</h2>
       <PaperTime
         {...time}
@@ -32,7 +33,7 @@ export function Worn({ draft, onChange, errors, place }: LinesOfForm) {
       />
       {looks.map((look, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: looks have no other name than their place
-        <div key={i}>
+        <div key={i} className={styles.part}>
           <PaperTime
             {...time}
             name={`look-${i}`}

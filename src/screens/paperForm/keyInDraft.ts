@@ -28,6 +28,13 @@ export interface LookText {
   readonly how: LookHow;
 }
 
+export interface FittingText {
+  readonly mode: FactBody<'fittingChecked.v1'>['mode'] | 'notStated' | null;
+  /** Points, and `offered` for the right to watch. */
+  readonly ticked: readonly string[];
+  readonly initials: string;
+}
+
 export interface KeyInDraft {
   readonly from: string;
   readonly siteId: string | null;
@@ -46,6 +53,7 @@ export interface KeyInDraft {
   readonly pumpId: string | null;
   readonly pump: PumpText;
   readonly number: string;
+  readonly fitting: FittingText;
   readonly putOn: TimeText;
   readonly looks: readonly LookText[];
   readonly stopped: TimeText;
@@ -84,6 +92,7 @@ export const emptyKeyIn = (zone: string, from: string, siteId: string | null, da
   pumpId: null,
   pump: emptyPump,
   number: '',
+  fitting: { mode: null, ticked: [], initials: '' },
   putOn: noTime,
   looks: [],
   stopped: noTime,

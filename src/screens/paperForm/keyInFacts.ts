@@ -5,6 +5,7 @@ import type { FactBody, Happened, NewFact } from '#records/fact.ts';
 import { newId } from '#store/device.ts';
 import { type Entry, newFact } from '#store/newFact.ts';
 import { nextFreeNumber } from '#store/write.ts';
+import { pointsTicked } from './fittingPoints.ts';
 import type { KeyInDraft, LookHow } from './keyInDraft.ts';
 import type { Held, ReadKeyIn } from './readKeyIn.ts';
 
@@ -16,6 +17,7 @@ export interface PlacedFact {
 export interface KeyInFacts {
   readonly facts: readonly PlacedFact[];
   readonly shiftId: string;
+  readonly workdayId: string;
   readonly sampleId: string;
   readonly siteId: string;
   readonly meterId: string | null;
@@ -27,6 +29,8 @@ export interface Beside {
   readonly draft: KeyInDraft;
   readonly held: Held & { readonly shift: boolean };
   readonly by: string | null;
+  /** The language that the worker reads, in which the fitting was gone through. */
+  readonly language: 'en' | 'es';
   /** Registers and what belongs to the day are written down now; only moments of the paper have its times. */
   readonly now: Happened;
 }
@@ -70,6 +74,8 @@ export function keyInFacts(read: ReadKeyIn, beside: Beside): KeyInFacts | null {
   const noted = { workdayId, shiftId, ...work, respirator: respirator === notNoted ? null : respirator };
   if (!held.roster) add('worker', newFact('workNoted.v1', noted, putOn));
   const { sampleId } = ids;
+  const fitting = fittingOf(beside, sampleId);
+  if (fitting) add('fitting-mode', newFact('fittingChecked.v1', fitting, putOn));
   add('putOn-time', newFact('pumpPutOn.v1', { sampleId }, putOn));
   for (const { how, happened, field } of moments.looks)
     add(field, newFact('pumpLookedAt.v1', { sampleId, ...looked[how], remark: null }, at(happened)));
@@ -79,7 +85,16 @@ export function keyInFacts(read: ReadKeyIn, beside: Beside): KeyInFacts | null {
   const seal = { sampleId, ...read.seal, lockedById: null };
   if (moments.sealed) add('sealed-time', newFact('cassetteSealed.v1', seal, at(moments.sealed)));
   facts.push(...dayFacts(read, beside, { shiftId, workdayId }, at(moments.stopped)));
-  return { facts, shiftId, sampleId, siteId: ids.siteId, meterId: ids.meterId, lotId: ids.lotId };
+  return { facts, shiftId, workdayId, sampleId, siteId: ids.siteId, meterId: ids.meterId, lotId: ids.lotId };
+}
+
+/** As ticked on the paper; null where the paper does not say who fitted it. */
+function fittingOf({ draft, language }: Beside, sampleId: string): FactBody<'fittingChecked.v1'> | null {
+  const { mode, ticked, initials } = draft.fitting;
+  if (mode === null || mode === 'notStated') return null;
+  const points = pointsTicked(ticked, draft.taskIds);
+  const observationOffered = ticked.includes('offered');
+  return { sampleId, mode, points, observationOffered, initials: initials.trim() || null, language };
 }
 
 interface Ids {

@@ -14,6 +14,7 @@ import { en as flowWords } from '#words/flow.ts';
 import { en as gear } from '#words/gear.ts';
 import { en as words } from '#words/keyIn.ts';
 import { en as partsWords } from '#words/parts.ts';
+import { en as workerWords } from '#words/worker.ts';
 import type { FlowText, KeyInDraft } from './keyInDraft.ts';
 import { readMoments } from './readMoments.ts';
 
@@ -62,6 +63,12 @@ function readFlow(read: FieldReader, side: 'before' | 'after', flow: FlowText, k
   };
 }
 
+const longestInitials = 8;
+
+function readInitials(read: FieldReader, { fitting }: KeyInDraft): void {
+  if (fitting.initials.trim().length > longestInitials) read.add('initials', workerWords.initialsLong);
+}
+
 function readSeal(read: FieldReader, draft: KeyInDraft) {
   const isSealed = draft.sealed.time.trim() !== '';
   if (isSealed && draft.labelled === null) read.add('labelled', words.labelledMissing);
@@ -89,6 +96,7 @@ export function readKeyIn(draft: KeyInDraft, held: Held, place: MomentPlace) {
   const workOn = read.day('day', words.day, draft.day, today, { past: true });
   const registers = readGear(read, draft, today);
   const meterKind = registers.meter?.meterKind ?? held.meterKind;
+  readInitials(read, draft);
   const moments = readMoments(read, draft, workOn, place);
   const before = readFlow(read, 'before', draft.before, meterKind);
   const after = readFlow(read, 'after', draft.after, meterKind);

@@ -4,6 +4,7 @@ import { emptyPerson, PersonFields } from '#parts/PersonFields.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { newId } from '#store/device.ts';
 import { en } from '#words/roster.ts';
+import styles from './roster.module.css';
 import type { AddedPerson } from './rosterDraft.ts';
 
 const words = en.person;
@@ -19,7 +20,7 @@ export function AddPeople({ people, onChange, errors }: AddPeopleProps) {
   return (
     <>
       {people.map((person, at) => (
-        <fieldset key={person.id} aria-label={words.heading(at + 1)}>
+        <fieldset key={person.id} aria-label={words.heading(at + 1)} className={styles.own}>
           <h2>{words.heading(at + 1)}</h2>
           <PersonFields
             name={person.id}

@@ -6,6 +6,7 @@ import { QuietAction } from '#parts/QuietAction.tsx';
 import { TaskPicker } from '#parts/TaskPicker.tsx';
 import { everydayTasks } from '#reference/tasks.ts';
 import { en as words } from '#words/roster.ts';
+import styles from './roster.module.css';
 import { here, type RosterDay, type RosterDraft, workOf } from './rosterDraft.ts';
 import { WorkLines } from './WorkLines.tsx';
 import { taskNames, workDetail } from './work.ts';
@@ -62,7 +63,7 @@ export function EachOne({ day, draft, onChange, errors }: EachOneProps) {
       {everyone
         .filter(({ id }) => isOpen(id))
         .map(({ id, name }) => (
-          <fieldset key={id} aria-label={name}>
+          <fieldset key={id} aria-label={name} className={styles.own}>
             <WorkLines
               name={`work-${id}`}
               worker={name}
@@ -72,7 +73,11 @@ export function EachOne({ day, draft, onChange, errors }: EachOneProps) {
               book={book}
               error={errorOf(errors, `work-${id}`)}
             />
-            {opened === id && <QuietAction onClick={() => setOpened(null)}>{words.close}</QuietAction>}
+            {opened === id && (
+              <div>
+                <QuietAction onClick={() => setOpened(null)}>{words.close}</QuietAction>
+              </div>
+            )}
           </fieldset>
         ))}
     </>

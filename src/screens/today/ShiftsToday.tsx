@@ -13,15 +13,18 @@ export function ShiftsToday({ shifts, book }: { readonly shifts: readonly ShiftR
     air.filter((sample) => sample.shiftId === shiftId && is(sample)).length;
   return (
     <Lines heading={shifts.length > 1 ? words.sites : undefined}>
-      {shifts.map(({ id, siteId }) => (
+      {shifts.flatMap(({ id, siteId }) => [
         <Line
           key={id}
           to={`/shift/${id}`}
           detail={words.dayPageDetail(count(id, isOnWorker), count(id, isPrepared), count(id, isSealed))}
         >
           {shifts.length > 1 ? (book.sites.get(siteId)?.name ?? words.dayPage) : words.dayPage}
-        </Line>
-      ))}
+        </Line>,
+        <Line key={`${id} roster`} to={`/shift/${id}/roster`}>
+          {words.roster}
+        </Line>,
+      ])}
     </Lines>
   );
 }
