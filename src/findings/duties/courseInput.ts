@@ -6,7 +6,7 @@ import type { Band } from './measurement.ts';
 export interface Occasion {
   readonly on: string;
   readonly measurementIds: readonly string[];
-  /** `own` and `written` (named in writing) may step down; by the `roster` alone it can only rise. */
+  /** `own` and `written` (named in writing) may step down; the `roster` alone can only begin. */
   readonly relation: 'own' | 'written' | 'roster';
   readonly band: Band;
   readonly provesBelowActionLevel: boolean;

@@ -24,8 +24,9 @@ interface State {
   band: Band | null;
   last: Occasion | null;
   known: boolean;
-  /** An occasion against which nothing stands has decided. */
+  /** An occasion against which nothing stands has decided; one of the worker's own, or in writing. */
   decided: boolean;
+  decidedByOwn: boolean;
   changeOwed: Course['changeOwed'];
 }
 
@@ -104,7 +105,7 @@ function begin(state: State, occasion: Occasion, rule: CourseRule): void {
 function takeOccasion(state: State, occasion: Occasion, rule: CourseRule): void {
   const { relation, resultOwed } = occasion;
   const raises = isHigh(occasion);
-  if (relation === 'roster' && !raises) return;
+  if (relation === 'roster' && (!raises || state.decidedByOwn)) return;
   const lowers = stepsTowardsLess(occasion, state.schedule);
   if (resultOwed && relation !== 'roster')
     step(state, occasion, { to: state.schedule, why: 'owed', paragraph: rule.paragraphBySchedule[state.schedule] });
@@ -119,6 +120,7 @@ function takeOccasion(state: State, occasion: Occasion, rule: CourseRule): void 
   if (!raises && !lowers) return;
   state.known = true;
   state.decided ||= occasion.sound;
+  state.decidedByOwn ||= occasion.sound && relation !== 'roster';
   state.changeOwed = null;
 }
 
@@ -129,6 +131,7 @@ function takeChange(state: State, change: ChangeNoted, rule: CourseRule): void {
   state.changeOwed ??= change;
   if (state.schedule !== 'none') return;
   state.decided = false;
+  state.decidedByOwn = false;
   step(
     state,
     { ...change, measurementIds: [] },
@@ -172,6 +175,7 @@ export function courseOf({ workerId, groupKey, occasions, changes, rule, lastDon
     last: null,
     known: false,
     decided: false,
+    decidedByOwn: false,
     changeOwed: null,
   };
   const left = [...changes].sort((a, b) => (a.on < b.on ? -1 : 1));

@@ -22,6 +22,8 @@ interface Gathered {
   readonly changes: ChangeNoted[];
   rule: CourseRule | null;
   lastDoneOn: string | null;
+  /** The first day on which an occasion of the worker's own, or in writing, said something. */
+  decidedOn: string | null;
 }
 
 class Gathering {
@@ -38,6 +40,7 @@ class Gathering {
       changes: [],
       rule: null,
       lastDoneOn: null,
+      decidedOn: null,
     };
     this.found.set(key, made);
     return made;
@@ -93,6 +96,19 @@ function addOccasion(into: Gathered, measurement: Measurement, relation: Occasio
   into.rule ??= ruleOf(measurement.limits);
 }
 
+/**
+ * By the roster alone a high one begins a course; where the worker's own measurements decide, they go on deciding, until a change starts
+ * it again. Of several of one day the highest is enough.
+ */
+function addOfRoster(into: Gathered, measurement: Measurement): void {
+  const { workOn, band } = measurement;
+  if (into.decidedOn !== null && into.decidedOn <= workOn && into.changes.length === 0) return;
+  const before = into.occasionByDay.get(workOn);
+  if (before && before.relation !== 'roster' && before.sound) return;
+  if (before?.sound && higherBand(before.band, band) === before.band) return;
+  addOccasion(into, measurement, 'roster');
+}
+
 const ruleOf = ({ heldComplete, set }: LimitsHere): CourseRule | null => (heldComplete ? courseRuleOf(set) : null);
 
 /** By measurement: whom a written determination names, which is in writing too. */
@@ -122,6 +138,13 @@ function addCounted(measurement: Measurement, named: Named, book: Book, into: Ga
   return workerId === null ? written : written.add(workerId);
 }
 
+const nobody: ReadonlySet<string> = new Set();
+
+function setDecided(gathered: Gathered): void {
+  for (const { on, sound } of gathered.occasionByDay.values())
+    if (sound && (gathered.decidedOn === null || on < gathered.decidedOn)) gathered.decidedOn = on;
+}
+
 function gatherMeasurements(
   measurements: ReadonlyMap<string, Measurement>,
   days: readonly GroupDay[],
@@ -129,12 +152,16 @@ function gatherMeasurements(
   into: Gathering,
 ): void {
   const named = namedByDeterminations(book);
+  const countedById = new Map<string, ReadonlySet<string>>();
+  for (const measurement of measurements.values())
+    countedById.set(measurement.id, addCounted(measurement, named, book, into));
+  for (const gathered of into.found.values()) setDecided(gathered);
   for (const measurement of measurements.values()) {
-    const counted = addCounted(measurement, named, book, into);
+    const counted = countedById.get(measurement.id) ?? nobody;
     const others = raises(measurement) ? rosterDaysOf(measurement, days) : [];
     for (const day of others)
       if (day.groupKey !== measurement.groupKey || !counted.has(day.workerId))
-        addOccasion(into.of(day.workerId, day.groupKey), measurement, 'roster');
+        addOfRoster(into.of(day.workerId, day.groupKey), measurement);
   }
 }
 

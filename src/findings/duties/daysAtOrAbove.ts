@@ -10,7 +10,7 @@ import type { ExposureDay, ExposureDays } from './exposureDays.ts';
 import { GroupEvidence, sideOfActionLevel } from './groupEvidence.ts';
 import type { Measurement } from './measurement.ts';
 import { mostWithin, runningWithin } from './rollingYear.ts';
-import { namedInWriting, rosterDaysOf } from './standsFor.ts';
+import { coverKey, coverKeysOf, namedInWriting } from './standsFor.ts';
 import type { GroupDay } from './taskGroup.ts';
 
 /** What one worker did and breathed on one day. */
@@ -19,8 +19,8 @@ interface WorkerDay {
   readonly workerId: string;
   readonly groupDays: GroupDay[];
   readonly own: Measurement[];
-  /** Of others, standing for this worker on this day: by the roster, or in writing. */
-  readonly standing: Measurement[];
+  /** Of others, standing for this worker on this day in writing. */
+  readonly inWriting: Measurement[];
 }
 
 class WorkerDays {
@@ -30,7 +30,7 @@ class WorkerDays {
     const key = `${on} ${workerId}`;
     const known = this.byKey.get(key);
     if (known) return known;
-    const made: WorkerDay = { on, workerId, groupDays: [], own: [], standing: [] };
+    const made: WorkerDay = { on, workerId, groupDays: [], own: [], inWriting: [] };
     this.byKey.set(key, made);
     return made;
   }
@@ -48,13 +48,29 @@ function workerDaysOf(
     const { workerId, workOn } = measurement;
     if (workOn > today) continue;
     if (workerId !== null) found.of(workerId, workOn).own.push(measurement);
-    const others = new Set([
-      ...rosterDaysOf(measurement, days).map((day) => day.workerId),
-      ...namedInWriting(measurement, book),
-    ]);
-    for (const other of others) if (other !== workerId) found.of(other, workOn).standing.push(measurement);
+    for (const other of namedInWriting(measurement, book))
+      if (other !== workerId) found.of(other, workOn).inWriting.push(measurement);
   }
-  return [...found.byKey].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, day]) => day);
+  return [...found.byKey.values()].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
+}
+
+/** By shift and group: what stands there by the roster. */
+class OnShift {
+  private readonly found = new Map<string, Measurement[]>();
+
+  constructor(measurements: ReadonlyMap<string, Measurement>, days: readonly GroupDay[]) {
+    for (const measurement of measurements.values())
+      for (const key of coverKeysOf(measurement, days)) {
+        const own = this.found.get(key);
+        if (own) own.push(measurement);
+        else this.found.set(key, [measurement]);
+      }
+  }
+
+  standingFor({ groupDays, inWriting, workerId }: WorkerDay): readonly Measurement[] {
+    const byRoster = groupDays.flatMap((day) => this.found.get(coverKey(day.shiftId, day.groupKey)) ?? []);
+    return [...new Set([...byRoster, ...inWriting])].filter((one) => one.workerId !== workerId);
+  }
 }
 
 type Said = Omit<ExposureDay, 'on'>;
@@ -93,11 +109,13 @@ const worse = (a: Said, b: Said): Said => (order[b.atOrAbove] > order[a.atOrAbov
 const nothing: Said = { by: 'notKnown', atOrAbove: 'notKnown', measurementId: null, because: [] };
 
 /** A worker's own measurement that says nothing yet lets nobody else's lower the day. */
-function saidOf({ own, standing, groupDays }: WorkerDay, evidence: GroupEvidence): Said {
+function saidOf(workerDay: WorkerDay, onShift: OnShift, evidence: GroupEvidence): Said {
+  const { own, groupDays } = workerDay;
   const ownHigh = find(own, 'yes');
   if (ownHigh) return saidBy(ownHigh, 'measured', 'yes');
   if (own.length > 0 && own.every((one) => sideOfActionLevel(one) === 'no'))
     return saidBy(own[0] as Measurement, 'measured', 'no');
+  const standing = onShift.standingFor(workerDay);
   const high = find(standing, 'yes');
   if (high) return saidBy(high, 'represented', 'yes');
   const open = own[0] ?? standing.find((one) => sideOfActionLevel(one) === null);
@@ -145,9 +163,10 @@ export function exposureDaysOf(
   today: string,
 ): ReadonlyMap<string, ExposureDays> {
   const evidence = new GroupEvidence(measurements, book);
+  const onShift = new OnShift(measurements, days);
   const byWorker = new Map<string, ExposureDay[]>();
   for (const day of workerDaysOf(measurements, days, book, today)) {
-    const said: ExposureDay = { on: day.on, ...saidOf(day, evidence) };
+    const said: ExposureDay = { on: day.on, ...saidOf(day, onShift, evidence) };
     const own = byWorker.get(day.workerId);
     if (own) own.push(said);
     else byWorker.set(day.workerId, [said]);

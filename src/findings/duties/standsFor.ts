@@ -6,18 +6,21 @@ import type { Book } from '#records/book.ts';
 import type { Measurement } from './measurement.ts';
 import type { GroupDay } from './taskGroup.ts';
 
-/** Made once for a list of days, which is never changed. */
-const held = new WeakMap<readonly GroupDay[], ReadonlyMap<string, readonly GroupDay[]>>();
+type ByGroup = ReadonlyMap<string, readonly GroupDay[]>;
 
-/** Everyone's days on each shift. */
-export function daysByShift(days: readonly GroupDay[]): ReadonlyMap<string, readonly GroupDay[]> {
+/** By shift, then group. Made once for a list of days, which is never changed. */
+const held = new WeakMap<readonly GroupDay[], ReadonlyMap<string, ByGroup>>();
+
+function byShiftOf(days: readonly GroupDay[]): ReadonlyMap<string, ByGroup> {
   const known = held.get(days);
   if (known) return known;
-  const found = new Map<string, GroupDay[]>();
+  const found = new Map<string, Map<string, GroupDay[]>>();
   for (const day of days) {
-    const own = found.get(day.shiftId);
+    const groups = found.get(day.shiftId) ?? new Map<string, GroupDay[]>();
+    const own = groups.get(day.groupKey);
     if (own) own.push(day);
-    else found.set(day.shiftId, [day]);
+    else groups.set(day.groupKey, [day]);
+    found.set(day.shiftId, groups);
   }
   held.set(days, found);
   return found;
@@ -32,16 +35,37 @@ export function namedInWriting({ id }: Pick<Measurement, 'id'>, book: Book): rea
 export const shiftsOf = ({ shiftIds, siteId, workOn }: Measurement): readonly string[] =>
   shiftIds.length > 0 || siteId === null ? shiftIds : [`${siteId}.${workOn}`];
 
-/** Days of everyone of the same shift and group by the roster, the measured worker's own too. A day at two sites has a group at each. */
-export function rosterDaysOf(measurement: Measurement, days: readonly GroupDay[]): readonly GroupDay[] {
-  const { workerId, groupKey } = measurement;
-  const byShift = daysByShift(days);
+/** The groups that it stands for on a shift: its own, and what the worker is on the roster with (a day at two sites has one at each). */
+function groupsOn({ from, workerId, groupKey, shiftIds }: Measurement, there: ByGroup): readonly string[] {
+  if (from === 'sampled' && shiftIds.length === 1) return [groupKey];
+  const keys = new Set([groupKey]);
+  for (const [key, days] of there) if (days.some((day) => day.workerId === workerId)) keys.add(key);
+  return [...keys];
+}
+
+export const coverKey = (shiftId: string, groupKey: string): string => `${shiftId} ${groupKey}`;
+
+/** Every shift and group that it stands for. */
+export function coverKeysOf(measurement: Measurement, days: readonly GroupDay[]): readonly string[] {
+  const byShift = byShiftOf(days);
   return shiftsOf(measurement).flatMap((shiftId) => {
-    const there = byShift.get(shiftId) ?? [];
-    const own = there.filter((day) => day.workerId === workerId);
-    const keys = new Set([groupKey, ...own.map((day) => day.groupKey)]);
-    return there.filter((day) => keys.has(day.groupKey));
+    const there = byShift.get(shiftId);
+    return there ? groupsOn(measurement, there).map((groupKey) => coverKey(shiftId, groupKey)) : [];
   });
+}
+
+/** Days of everyone of the same shift and group by the roster, the measured worker's own too. */
+export function rosterDaysOf(measurement: Measurement, days: readonly GroupDay[]): readonly GroupDay[] {
+  const byShift = byShiftOf(days);
+  const [only, ...others] = shiftsOf(measurement);
+  const on = (shiftId: string): readonly GroupDay[] => {
+    const there = byShift.get(shiftId);
+    if (!there) return [];
+    const [first, ...more] = groupsOn(measurement, there).map((key) => there.get(key) ?? []);
+    return more.length === 0 ? (first ?? []) : [first ?? [], ...more].flat();
+  };
+  if (only === undefined) return [];
+  return others.length === 0 ? on(only) : [only, ...others].flatMap(on);
 }
 
 /** Worker ids, the measured one first. */

@@ -1,5 +1,6 @@
 /** Who did which tasks where, each day, by the roster and by the samples, and the task groups that follow. */
 import type { Book, SampleRecord, ShiftRecord, WorkdayRecord } from '#records/book.ts';
+import { isSameList } from './changedSince.ts';
 import { type GroupDay, groupKeyOf, type TaskGroup } from './taskGroup.ts';
 
 /** What is known of one worker at one site on one day. Roster entries and samples that say different tasks: all of them were done. */
@@ -63,28 +64,58 @@ export function shiftTasksOf(
   });
 }
 
-const order = ({ workOn, workerId, shiftId }: GroupDay): string => `${workOn} ${workerId} ${shiftId}`;
+const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+const inOrder = (a: GroupDay, b: GroupDay): number =>
+  compare(a.workOn, b.workOn) || compare(a.workerId, b.workerId) || compare(a.shiftId, b.shiftId);
+
+interface Whose {
+  readonly workerId: string;
+  readonly workOn: string;
+  readonly day: WorkdayRecord | undefined;
+  readonly samples: SampleRecord[];
+}
+
+/** Made from these records and found before: by the first of them, so that nothing is kept that nobody holds. */
+const found = new WeakMap<object, { readonly of: readonly unknown[]; readonly days: readonly GroupDay[] }>();
+
+function daysOf({ workerId, workOn, day, samples }: Whose, book: Book): readonly GroupDay[] {
+  const first = day ?? samples[0];
+  if (!first) return [];
+  const before = found.get(first);
+  const of: unknown[] = [day, book.people.get(workerId), ...samples];
+  for (const one of before?.days ?? []) of.push(book.sites.get(one.siteId));
+  if (before && isSameList(before.of, of)) return before.days;
+  const days = shiftTasksOf(workerId, day, samples, book).map((shift): GroupDay => {
+    const groupKey = groupKeyOf(shift.setting, shift.jobClassificationId, shift.taskIds);
+    return { ...shift, workerId, workOn, groupKey };
+  });
+  const sites = days.map(({ siteId }) => book.sites.get(siteId));
+  found.set(first, { of: [day, book.people.get(workerId), ...samples, ...sites], days });
+  return days;
+}
+
+function isInOrder(days: readonly GroupDay[]): boolean {
+  for (let i = 1; i < days.length; i++) if (inOrder(days[i - 1] as GroupDay, days[i] as GroupDay) > 0) return false;
+  return true;
+}
 
 /** In the order of days, then workers. */
 export function groupDaysOf(book: Book): readonly GroupDay[] {
-  const byWorkday = new Map<string, { workerId: string; workOn: string; samples: SampleRecord[] }>();
-  for (const { id, workerId, workOn, worked } of book.workdays.values())
-    if (worked && worked.length > 0) byWorkday.set(id, { workerId, workOn, samples: [] });
+  const byWorkday = new Map<string, Whose>();
+  for (const day of book.workdays.values()) {
+    const { id, workerId, workOn, worked } = day;
+    if (worked && worked.length > 0) byWorkday.set(id, { workerId, workOn, day, samples: [] });
+  }
   for (const sample of book.samples.values()) {
     const { workdayId, workerId, workOn } = sample;
     if (workdayId === null || workerId === null || !wasWorn(sample)) continue;
-    const found = byWorkday.get(workdayId);
-    if (found) found.samples.push(sample);
-    else byWorkday.set(workdayId, { workerId, workOn, samples: [sample] });
+    const known = byWorkday.get(workdayId);
+    if (known) known.samples.push(sample);
+    else byWorkday.set(workdayId, { workerId, workOn, day: book.workdays.get(workdayId), samples: [sample] });
   }
-  const found: { readonly at: string; readonly day: GroupDay }[] = [];
-  for (const [id, { workerId, workOn, samples }] of byWorkday)
-    for (const shift of shiftTasksOf(workerId, book.workdays.get(id), samples, book)) {
-      const groupKey = groupKeyOf(shift.setting, shift.jobClassificationId, shift.taskIds);
-      const day = { ...shift, workerId, workOn, groupKey };
-      found.push({ at: order(day), day });
-    }
-  return found.sort((a, b) => (a.at < b.at ? -1 : 1)).map(({ day }) => day);
+  const days: GroupDay[] = [];
+  for (const whose of byWorkday.values()) for (const day of daysOf(whose, book)) days.push(day);
+  return isInOrder(days) ? days : days.sort(inOrder);
 }
 
 /** By key. `days` in the order of groupDaysOf. */
