@@ -44,6 +44,9 @@ export interface DeterminationInput extends Occasion, Printing {
   readonly shownAs: 'name' | 'identifier';
 }
 
+/** All but the paper it is printed on. */
+export type DeterminedInput = Omit<DeterminationInput, keyof Printing>;
+
 export interface DeterminationPerson {
   readonly personId: string;
   readonly shown: string;
@@ -89,12 +92,12 @@ export interface DeterminationValues extends Occasion {
   readonly shownAs: 'name' | 'identifier';
 }
 
-const shown = (id: string, { people, shownAs }: DeterminationInput): string => {
+const shown = (id: string, { people, shownAs }: DeterminedInput): string => {
   const person = people.get(id);
   return (shownAs === 'identifier' ? person?.identifier : null) ?? person?.name ?? id;
 };
 
-const peopleOf = (ids: readonly string[], input: DeterminationInput): DeterminationPerson[] =>
+const peopleOf = (ids: readonly string[], input: DeterminedInput): DeterminationPerson[] =>
   ids.map((personId) => ({
     personId,
     shown: shown(personId, input),
@@ -102,7 +105,7 @@ const peopleOf = (ids: readonly string[], input: DeterminationInput): Determinat
     employer: input.people.get(personId)?.employer ?? null,
   }));
 
-function measured(measurement: Measurement, input: DeterminationInput): DeterminationMeasurement {
+function measured(measurement: Measurement, input: DeterminedInput): DeterminationMeasurement {
   const { finding } = measurement;
   const source = input.sourceOf?.get(measurement.id);
   const sampled = finding?.segments.filter(({ as }) => as === 'sampled');
@@ -121,7 +124,7 @@ function measured(measurement: Measurement, input: DeterminationInput): Determin
   };
 }
 
-function reliedOn(one: ReliedOn, { measurements }: DeterminationInput): DeterminationValues['relied'][number] {
+function reliedOn(one: ReliedOn, { measurements }: DeterminedInput): DeterminationValues['relied'][number] {
   const workOn = measurements.find(({ id }) => id === one.measurementId)?.workOn ?? null;
   return {
     measurementId: one.measurementId,
@@ -133,7 +136,7 @@ function reliedOn(one: ReliedOn, { measurements }: DeterminationInput): Determin
   };
 }
 
-export function determinationValues(input: DeterminationInput): DeterminationValues {
+export function determinationValues(input: DeterminedInput): DeterminationValues {
   const limits = input.measurements[0]?.limits;
   const set = limits?.set ?? null;
   return {

@@ -100,7 +100,9 @@ function wantedOf(finding: WorkdayFinding): Wanted[] {
     { term: finding.shiftAverage, of: null },
     { term: finding.allowableAverage, of: null },
   ];
-  const open = finding.standings.map(({ which, unknownWouldReach }) => ({
+  // what is reached already needs nothing more to reach it
+  const unreached = finding.standings.filter(({ crossed, atOrAbove }) => crossed !== 'yes' && atOrAbove !== 'yes');
+  const open = unreached.map(({ which, unknownWouldReach }) => ({
     term: unknownWouldReach,
     of: null,
     name: words.toReach(en.result[which].toLowerCase()),

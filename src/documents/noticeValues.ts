@@ -43,6 +43,9 @@ export interface NoticeInput extends Occasion, Printing {
   readonly measuredBy?: string | null;
 }
 
+/** All but the paper it is printed on. */
+export type NoticeToldInput = Omit<NoticeInput, keyof Printing>;
+
 export interface NoticeWorker {
   readonly workerId: string;
   /** As it is printed; null: neither a number nor job title and shift is known, and a line to write on stands there. */
@@ -109,7 +112,7 @@ function verdictOf(measurement: Measurement, which: 'actionLevel' | 'pel', limit
   return { limitUgPerM3, verdict: estimate.kind === 'atLeast' ? 'atLeastBelow' : 'unresolved' };
 }
 
-function shownAs(id: string, { people, shownAs: as }: NoticeInput): string | null {
+function shownAs(id: string, { people, shownAs: as }: NoticeToldInput): string | null {
   const person = people.get(id);
   if (!person) return null;
   if (as === 'name') return person.name;
@@ -119,7 +122,7 @@ function shownAs(id: string, { people, shownAs: as }: NoticeInput): string | nul
 
 const exactOf = (estimate: Estimate | undefined): number | null => (estimate?.kind === 'exact' ? estimate.value : null);
 
-export function noticeValues(input: NoticeInput): NoticeValues {
+export function noticeValues(input: NoticeToldInput): NoticeValues {
   const { measurement, people } = input;
   const { set } = measurement.limits;
   const { finding } = measurement;
