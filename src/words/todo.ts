@@ -56,7 +56,7 @@ export const en = {
   under: (paragraph: string, title: string) => `${title}, ${paragraph}`,
   notCited: 'Our own reading; no paragraph is cited',
   sentence: (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`,
-  presumed: 'Presumed, not measured: it falls away when a measurement proves less',
+  presumed: 'Presumed, not measured: it falls away when a measurement proves less.',
   laterReading: (day: string) =>
     `If federal holidays are not counted as working days, the last day would be ${day}. Our own note, not a citation.`,
   because: {
@@ -78,7 +78,7 @@ export const en = {
   } as const satisfies Record<Duty['fulfilledBy'], string>,
   noteIt: 'Note it done',
   open: 'See it',
-  late: 'Late. It stays visible. Do it now, and note when it was done and why it came late.',
+  late: 'Late, and it stays visible. What mends it: do it now, and note when it was done and why it came late.',
   lateNotice:
     'Late. Give the notice now all the same, and note beside it why it came late: a late notice still tells, a missing one does not.',
   doneOn: (day: string, name: string | null) => `Done ${day}${name === null ? '' : ` by ${name}`}`,
@@ -151,7 +151,7 @@ export const en = {
         ? `To do: one thing, due since ${day}: ${what}`
         : `To do: ${count}, the first due since ${day}: ${what}`,
     nothing: 'To do: nothing now',
-    action: 'See the list',
+    action: 'What is to do, for whom and by when',
   },
   request: {
     heading: 'Somebody asked to see records',

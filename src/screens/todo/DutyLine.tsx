@@ -21,17 +21,21 @@ export interface DutyLineProps {
 export const paragraphOf = ({ source, paragraph }: Duty): string =>
   isCitable(source) ? words.under(paragraph, source.title) : words.notCited;
 
+/** Why, under which paragraph, whose decision: read in one go. Then what is told only of some. */
 function detailsOf(duty: Duty, { duties, book }: Omit<DutyLineProps, 'duty'>): readonly string[] {
-  const { today } = duties;
+  const { done, laterReadingOn, late, overdue, fulfilledBy } = duty;
   const note = presumedNote(duty);
-  return [
+  const why = [
     becauseOfWhat(duty, book),
-    [paragraphOf(duty), note ?? (duty.presumed ? words.presumed : null)].filter((part) => part !== null).join('. '),
-    ...(duty.done === null ? [whoseDecision(duty)] : doneOf(duty.done, book)),
-    ...(duty.laterReadingOn === null || duty.done !== null
-      ? []
-      : [words.laterReading(dayInList(duty.laterReadingOn, today))]),
-    ...(duty.late ? [duty.fulfilledBy === 'notice' ? words.lateNotice : words.late] : []),
+    words.sentence(paragraphOf(duty)),
+    note,
+    done === null ? whoseDecision(duty) : null,
+  ];
+  return [
+    why.filter((part) => part !== null).join(' '),
+    ...(done === null ? [] : [doneOf(done, book).join('. ')]),
+    ...(laterReadingOn === null || done !== null ? [] : [words.laterReading(dayInList(laterReadingOn, duties.today))]),
+    ...(late && !overdue ? [fulfilledBy === 'notice' ? words.lateNotice : words.late] : []),
   ];
 }
 

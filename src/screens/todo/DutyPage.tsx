@@ -106,7 +106,7 @@ function Known({ duty, book, today }: KnownProps) {
           [words.decides, whoseDecision(duty)],
         ]}
       />
-      {duty.presumed && <p>{en.presumed}.</p>}
+      {duty.presumed && <p>{en.presumed}</p>}
       {duty.late && <p>{duty.fulfilledBy === 'notice' ? en.lateNotice : en.late}</p>}
     </>
   );

@@ -93,6 +93,7 @@ function Groups({ list, duties, book }: GroupsProps) {
         groups[name].length === 0 ? null : (
           <section key={name}>
             <h2>{words.groups[name]}</h2>
+            {name === 'overdue' && <p>{words.late}</p>}
             {lines(groups[name])}
           </section>
         ),
