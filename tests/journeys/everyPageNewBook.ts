@@ -1,5 +1,6 @@
 /** The way through every page of a new, empty book, and to records that it does not hold. */
 import { address, choose, fill, heading, open, pick, type Stop, tap, to } from './everyPageSteps.ts';
+import { wearTour } from './everyPageWear.ts';
 
 export const newBookTour: readonly Stop[] = [
   pick('/start', 'empty', {
@@ -16,6 +17,7 @@ export const newBookTour: readonly Stop[] = [
     },
     shows: 'Choose the file first',
   }),
+  ...wearTour,
   pick('/keep', 'filled', { as: 'without-book', go: to('/keep'), shows: /^No book is open/ }),
   pick('/received', 'empty', { go: to('/received'), shows: /^No file waits here/, tab: true }),
   pick('/received', 'error', { go: to('/received?not=tooLarge'), shows: /^The file is larger than any book/ }),

@@ -2,6 +2,7 @@
 import { expect } from '@playwright/test';
 import { keptTour } from './everyPageKept.ts';
 import { address, choose, fill, heading, open, pick, type Stop, tap, to, type Visitor } from './everyPageSteps.ts';
+import { rulesTour } from './everyPageWear.ts';
 import { shareNumber } from './sharedNumber.ts';
 
 /** Notes the id that an address ends in, or has in its middle. */
@@ -252,6 +253,7 @@ export const practiceTour: readonly Stop[] = [
   ...keptTour,
   pick('/received', 'filled', { go: receiveTwo, shows: 'sheet.pdf', tab: true }),
   pick('/start', 'empty', { as: 'open-already', go: to('/start'), shows: 'Go to Today' }),
+  ...rulesTour,
   pick('/checked', 'filled', { go: to('/checked'), shows: /Published/, tab: true }),
   pick('/about', 'filled', { go: to('/about'), shows: /version/i, tab: true }),
   pick('/gallery', 'filled', { go: to('/gallery'), shows: /Every part/, tab: true }),

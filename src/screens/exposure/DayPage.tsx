@@ -43,7 +43,7 @@ export function DayPage({ day, heading, over, onPart }: DayPageProps) {
       <Standings finding={finding} />
       <ShiftFigures finding={finding} withWorkings={!wide} />
       <Reasons finding={finding} />
-      <StandingsBeside finding={finding} />
+      <StandingsBeside day={day} />
       <Minutes day={day} onSay={onPart} />
       <Said day={day} onPart={onPart} />
       <SamplesOfDay day={day} />

@@ -1,19 +1,17 @@
 /** Quietly, under where the day stands by the rule: the firm's own stricter limits, and the sets that the book shows beside it. */
 import { type BesideStanding, standingsBeside } from '#findings/duties/limitsBeside.ts';
-import type { WorkdayFinding } from '#findings/workday.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { StandingMark } from '#parts/StandingMark.tsx';
 import { noOwnLimits } from '#reference/ownLimits.ts';
-import { useBookMeta } from '#store/hooks.ts';
 import { en as words } from '#words/exposure.ts';
 import { en } from '#words/limitsBeside.ts';
+import type { DayOn } from './dayOn.ts';
 import styles from './exposure.module.css';
 import { markByVerdict } from './markByVerdict.ts';
 
 const beside = en.day;
 
-export function StandingsBeside({ finding }: { readonly finding: WorkdayFinding }) {
-  const limits = useBookMeta()?.book?.limits;
+export function StandingsBeside({ day: { finding, limits } }: { readonly day: DayOn }) {
   const shown = standingsBeside(finding, limits?.besideIds ?? [], limits ?? noOwnLimits);
   if (finding.twa8 === null || shown.length === 0) return null;
   return (

@@ -1,7 +1,7 @@
 /** The day with what its forms and tables need: the record, names, and the zone in which its times are said. */
 import { wallTimeOf } from '#core/calendar.ts';
 import type { WorkdayFinding } from '#findings/workday.ts';
-import type { Book, SampleRecord, WorkdayRecord } from '#records/book.ts';
+import type { Book, BookRecord, SampleRecord, WorkdayRecord } from '#records/book.ts';
 import { deviceZone } from '#store/device.ts';
 
 export interface DayOn {
@@ -16,6 +16,8 @@ export interface DayOn {
   readonly zone: string;
   /** Wall time at the site, with the day when it is another one. */
   readonly clock: (at: string) => string;
+  /** What the book shows beside the rule, and the firm's own limits; null where nothing was chosen. */
+  readonly limits: NonNullable<BookRecord['limits']> | null;
 }
 
 export function dayOn(workdayId: string, book: Book, finding: WorkdayFinding): DayOn {
@@ -34,5 +36,6 @@ export function dayOn(workdayId: string, book: Book, finding: WorkdayFinding): D
     siteName: samples.length === 0 ? '' : (site?.name ?? ''),
     zone,
     clock: (at) => wallTimeOf(at, zone).time,
+    limits: book.book?.limits ?? null,
   };
 }
