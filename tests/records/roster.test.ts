@@ -71,7 +71,7 @@ describe('entries', () => {
     const [conflict] = day(a, b).conflicts;
     expect(conflict).toMatchObject({ path: '/worked', judges: 'careful' });
     expect(conflict?.candidates.map(({ correctionId }) => correctionId)).toEqual([one, other]);
-    const all = new Set([...(more.taskIds ?? []), 'handScraping']);
+    const all = new Set([...('taskIds' in more ? more.taskIds : []), 'handScraping']);
     expect(conflict?.standingValue).toMatchObject({ taskIds: [...all].sort() });
     a.add(settled(one, '/worked', other, [one, other]));
     expect(day(a, b).worked?.map(({ factId }) => factId)).toEqual([other]);
