@@ -9,6 +9,7 @@ import { triggerNamed } from './dutyTriggers.ts';
 import { type DutyParts, type Ground, groundOf } from './dutyTriggersGround.ts';
 import { levelsOf } from './dutyTriggersLevels.ts';
 import type { Met, Sight } from './dutyTriggersMet.ts';
+import { daysAtOf } from './dutyTriggersPeople.ts';
 
 export type { DutyParts } from './dutyTriggersGround.ts';
 
@@ -59,7 +60,7 @@ export function inOrder(a: Duty, b: Duty): number {
 /** None where the rule of the site is not held complete. */
 export function dutiesOf(parts: DutyParts, book: Book, today: string): readonly Duty[] {
   const ground = groundOf(parts, book, today);
-  const sight: Sight = { ground, levels: levelsOf(ground) };
+  const sight: Sight = { ground, levels: levelsOf(ground), daysAt: daysAtOf(ground) };
   const duties = rowsOn(today, ground.table).flatMap((row) =>
     triggerNamed(row.trigger)(sight, row).flatMap((met) => dutyOf(row, met, ground) ?? []),
   );

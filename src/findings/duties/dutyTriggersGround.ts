@@ -48,7 +48,7 @@ export interface Ground {
   readonly isHeld: (siteId: string | null) => boolean;
   readonly courseOf: (workerId: string, groupKey: string) => Course | undefined;
   /** Whom a measurement stands for: the same people who are to be told of it. */
-  readonly affectedBy: ReadonlyMap<string, ReadonlySet<string>>;
+  readonly affectedBy: ReadonlyMap<string, readonly string[]>;
 }
 
 const keyOf = (a: string, b: string): string => `${a} ${b}`;
@@ -150,6 +150,6 @@ export function groundOf(parts: DutyParts, book: Book, today: string): Ground {
     jobsBySite,
     isHeld: (siteId) => siteId !== null && jobsBySite.has(siteId),
     courseOf: (workerId, groupKey) => courses.get(keyOf(workerId, groupKey)),
-    affectedBy: new Map(parts.notices.map(({ measurementId, affectedIds }) => [measurementId, new Set(affectedIds)])),
+    affectedBy: new Map(parts.notices.map(({ measurementId, affectedIds }) => [measurementId, affectedIds])),
   };
 }

@@ -109,7 +109,7 @@ function dailyOf(ground: Ground, job: Job, pel: By, ones: readonly Measurement[]
 
 function levelOf(ground: Ground, job: Job, turn: Turn): Level {
   const ones = job.measurements.filter(
-    ({ id, workerId }) => workerId === turn.workerId || ground.affectedBy.get(id)?.has(turn.workerId) === true,
+    ({ id, workerId }) => workerId === turn.workerId || ground.affectedBy.get(id)?.includes(turn.workerId) === true,
   );
   const { pel, measurement } = pelOf(ground, job, turn, ones);
   const own = ownPel(ground);

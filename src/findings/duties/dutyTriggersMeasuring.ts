@@ -49,7 +49,8 @@ const positiveNotMeasured: Trigger = ({ ground: { jobs, affectedBy } }) =>
   jobs.flatMap((job) => {
     if (job.determination?.outcome !== 'positive') return [];
     const left = [...job.turns.keys()].filter(
-      (workerId) => !job.measurements.some((one) => one.workerId === workerId || affectedBy.get(one.id)?.has(workerId)),
+      (workerId) =>
+        !job.measurements.some((one) => one.workerId === workerId || affectedBy.get(one.id)?.includes(workerId)),
     );
     return left.length === 0 ? [] : [ofJob(job, left, job.measurements)];
   });

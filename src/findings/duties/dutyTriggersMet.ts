@@ -3,6 +3,7 @@ import type { DutyRow, DutyTrigger } from '#reference/duties.ts';
 import type { DueWhen, Duty } from './duty.ts';
 import type { Ground } from './dutyTriggersGround.ts';
 import type { Level } from './dutyTriggersLevels.ts';
+import type { ExposureDay, ExposureDays } from './exposureDays.ts';
 
 export interface Met {
   /** What the id is made of, after the kind. */
@@ -36,6 +37,16 @@ export type Triggers = Partial<Record<DutyTrigger, Trigger>>;
 export interface Sight {
   readonly ground: Ground;
   readonly levels: readonly Level[];
+  /** Each worker's days at or above the action level where the rule is held, oldest first. */
+  readonly daysAt: ReadonlyMap<string, DaysAt>;
+}
+
+export interface DaysAt {
+  readonly days: readonly ExposureDay[];
+  /** The consecutive months with the most of them. */
+  readonly most: ExposureDays['most'];
+  /** All of them only by the firm's own lower action level. */
+  readonly byOwn: boolean;
 }
 
 /** A few ids are enough to find one's way back; thousands would be carried for nothing. */

@@ -1,15 +1,11 @@
 /** Triggers of a worker's own days: at or above the action level, (j)(1) and (l)(1); and what people are told on hiring, 1910.1020(g). */
-import { addDays, addMonths } from '#core/calendar.ts';
 import { dutyIdOf } from './dutyIds.ts';
 import type { Ground } from './dutyTriggersGround.ts';
 import { ownActionLevel, reachesOnHighEnd } from './dutyTriggersLevels.ts';
 import { figureOf } from './dutyTriggersMeasuring.ts';
-import { earliest, fewOf, type Met, type Trigger, type Triggers } from './dutyTriggersMet.ts';
+import { type DaysAt, earliest, fewOf, type Met, type Trigger, type Triggers } from './dutyTriggersMet.ts';
 import type { ExposureDay } from './exposureDays.ts';
-
-interface Counted extends ExposureDay {
-  readonly byOwn: boolean;
-}
+import { mostWithin } from './rollingYear.ts';
 
 /** On which days did each worker work at sites whose rule is held? */
 function heldDays(ground: Ground): ReadonlyMap<string, ReadonlySet<string>> {
@@ -23,30 +19,44 @@ function heldDays(ground: Ground): ReadonlyMap<string, ReadonlySet<string>> {
   return found;
 }
 
+const isMeasured = ({ by }: ExposureDay): boolean => by === 'measured' || by === 'represented';
+
 /** Days at or above the action level, or the firm's own lower one, where the rule is held. Oldest first. */
-function daysAt(
-  ground: Ground,
-  days: readonly ExposureDay[],
-  held: ReadonlySet<string> | undefined,
-): readonly Counted[] {
+function daysAt(ground: Ground, days: readonly ExposureDay[], held: ReadonlySet<string> | undefined): DaysAt['days'] {
   const own = ownActionLevel(ground);
-  return days.flatMap((day): Counted[] => {
+  return days.filter((day) => {
+    if (day.atOrAbove !== 'yes' && !own) return false;
     const measurement = day.measurementId === null ? undefined : ground.parts.measurements.get(day.measurementId);
-    if (!held?.has(day.on) && !measurement?.limits.heldComplete) return [];
-    if (day.atOrAbove === 'yes') return [{ ...day, byOwn: false }];
+    if (!held?.has(day.on) && !measurement?.limits.heldComplete) return false;
     const twa8 = measurement?.twa8UgPerM3;
-    return own && twa8 && reachesOnHighEnd(twa8, own) ? [{ ...day, byOwn: true }] : [];
+    return day.atOrAbove === 'yes' || (own !== null && !!twa8 && reachesOnHighEnd(twa8, own));
   });
 }
 
-const isMeasured = ({ by }: ExposureDay): boolean => by === 'measured' || by === 'represented';
+/** By worker; who has no such day is not in it. */
+export function daysAtOf(ground: Ground): ReadonlyMap<string, DaysAt> {
+  const held = heldDays(ground);
+  const months = ground.table.surveillanceAfter.within.value;
+  const found = new Map<string, DaysAt>();
+  for (const [workerId, exposure] of ground.parts.exposureDays) {
+    const days = daysAt(ground, exposure.days, held.get(workerId));
+    if (days.length === 0) continue;
+    const all = exposure.days.filter(({ atOrAbove }) => atOrAbove === 'yes').length;
+    const byRule = days.filter(({ atOrAbove }) => atOrAbove === 'yes').length;
+    const asFound = days.length === all && byRule === all;
+    const counted = () => days.map(({ on, by }) => ({ on, presumed: by === 'presumed' }));
+    const most = asFound ? exposure.most : mostWithin(counted(), months);
+    found.set(workerId, { days, most, byOwn: byRule === 0 });
+  }
+  return found;
+}
 
 type Decided = Pick<Met, 'params' | 'presumed' | 'startsOn'>;
 
-function ofWorker(workerId: string, counted: readonly Counted[], met: Decided, ground: Ground): Met {
+function ofWorker(workerId: string, { days: counted, byOwn }: DaysAt, met: Decided, ground: Ground): Met {
   const deciding = counted.find(isMeasured) ?? counted[0];
   const measurement = deciding?.measurementId ? ground.parts.measurements.get(deciding.measurementId) : undefined;
-  const own = counted.every(({ byOwn }) => byOwn) ? ownActionLevel(ground) : null;
+  const own = byOwn ? ownActionLevel(ground) : null;
   return {
     ...met,
     subjects: [workerId],
@@ -60,74 +70,45 @@ function ofWorker(workerId: string, counted: readonly Counted[], met: Decided, g
       ...met.params,
       ...(own ? { ownLimitUgPerM3: own.value } : {}),
     },
-    because: fewOf(counted.flatMap(({ because }) => because.slice(0, 1))),
+    because: fewOf(counted.slice(0, 24).flatMap(({ because }) => because.slice(0, 1))),
     lastOn: counted.at(-1)?.on ?? null,
   };
 }
 
 /** For each worker with such days: the first, the last, and what they stand on. A measured day speaks before a presumed one. */
 const onDays =
-  (decides: (days: readonly Counted[], ground: Ground) => Decided | null): Trigger =>
-  ({ ground }) => {
-    const held = heldDays(ground);
-    return [...ground.parts.exposureDays].flatMap(([workerId, { days }]) => {
-      const counted = daysAt(ground, days, held.get(workerId));
-      const met = counted.length === 0 ? null : decides(counted, ground);
+  (decides: (days: DaysAt, ground: Ground) => Decided | null): Trigger =>
+  ({ ground, daysAt: found }) =>
+    [...found].flatMap(([workerId, counted]) => {
+      const met = decides(counted, ground);
       return met ? [ofWorker(workerId, counted, met, ground)] : [];
     });
-  };
 
 /** A measured day counts from the day on which its result was there, a presumed one from the work itself. */
-function knownOn(day: Counted, { parts }: Ground): string {
+function knownOn(day: ExposureDay, { parts }: Ground): string {
   const receipts = day.measurementId === null ? [] : (parts.measurements.get(day.measurementId)?.receipts ?? []);
   const on = isMeasured(day) ? earliest(receipts.map(({ receivedOn }) => receivedOn)) : null;
   return on !== null && on > day.on ? on : day.on;
 }
 
-const actionLevelAnyDay = onDays((days, ground) => ({
+/** The days are in order, and no day is known of before it was. */
+function firstKnown(days: readonly ExposureDay[], ground: Ground): string | null {
+  let first: string | null = null;
+  for (const day of days) {
+    if (first !== null && first <= day.on) break;
+    first = earliest([knownOn(day, ground), ...(first === null ? [] : [first])]);
+  }
+  return first;
+}
+
+const actionLevelAnyDay = onDays(({ days }, ground) => ({
   params: {},
   presumed: !days.some(isMeasured),
-  startsOn: earliest(days.map((day) => knownOn(day, ground))),
+  startsOn: firstKnown(days, ground),
 }));
 
-interface Window {
-  readonly fromOn: string;
-  readonly toOn: string;
-  readonly count: number;
-  readonly presumedCount: number;
-}
-
-/** The twelve consecutive months with the most such days; each window ends on such a day. */
-function fullest(days: readonly Counted[], months: number): Window | null {
-  let top: Window | null = null;
-  let from = 0;
-  let presumedCount = 0;
-  for (const [at, day] of days.entries()) {
-    if (!isMeasured(day)) presumedCount += 1;
-    const fromOn = addDays(addMonths(day.on, -months), 1);
-    for (let first = days[from]; first && first.on < fromOn; first = days[from]) {
-      if (!isMeasured(first)) presumedCount -= 1;
-      from += 1;
-    }
-    const count = at - from + 1;
-    if (!top || count > top.count) top = { fromOn, toOn: day.on, count, presumedCount };
-  }
-  return top;
-}
-
-/** One entry a day: two tasks on one day are one day. */
-const oncePerDay = (days: readonly Counted[]): readonly Counted[] => {
-  const byDay = new Map<string, Counted>();
-  for (const day of days) {
-    const held = byDay.get(day.on);
-    if (!held || (!isMeasured(held) && isMeasured(day))) byDay.set(day.on, day);
-  }
-  return [...byDay.values()].sort((a, b) => (a.on < b.on ? -1 : 1));
-};
-
-const moreThanThirtyDays = onDays((days, { table }) => {
-  const { moreThan, within } = table.surveillanceAfter;
-  const most = fullest(oncePerDay(days), within.value);
+const moreThanThirtyDays = onDays(({ most }, { table }) => {
+  const { moreThan } = table.surveillanceAfter;
   if (!most || most.count <= moreThan.value) return null;
   const { bloodTestsEvery: every } = table;
   return {

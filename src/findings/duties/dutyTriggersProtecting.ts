@@ -49,11 +49,10 @@ function ofLevels(levels: readonly Level[], groupKey: string | null, sight: Sigh
     },
     presumed: isPresumed,
     because: fewOf([
-      ...(highest?.because ?? []),
-      ...levels.flatMap(({ turn, measurement }) => [
-        ...turn.because.slice(0, 1),
-        ...(measurement?.because ?? []).slice(0, 2),
-      ]),
+      ...(highest?.because ?? []).slice(0, 12),
+      ...levels
+        .slice(0, 12)
+        .flatMap(({ turn, measurement }) => [...turn.because.slice(0, 1), ...(measurement?.because ?? []).slice(0, 2)]),
     ]),
     startsOn: earliest(levels.map(startOf)),
     lastOn: latest(levels.map(({ turn }) => turn.lastOn)),
