@@ -41,7 +41,7 @@ describe('a paper form', () => {
     const tapped = await recordsOfShift();
     expect(tapped.length).toBe(5);
     await evening();
-    const user = await typeForm(number);
+    const user = await typeForm(stage.day, number);
     const before = (await journal()).length;
     await user.click(await button('Save this form'));
     await heading('The form is keyed in');
@@ -52,6 +52,7 @@ describe('a paper form', () => {
       'flowChecked.v1',
       'samplePrepared.v1',
       'workNoted.v1',
+      'fittingChecked.v1',
       'pumpPutOn.v1',
       'pumpLookedAt.v1',
       'pumpStopped.v1',
@@ -65,7 +66,7 @@ describe('a paper form', () => {
 
   test('without a number gets the next one of the book, and the next form keeps what all of them share', async () => {
     await evening();
-    const user = await typeForm('');
+    const user = await typeForm(stage.day, '');
     await user.click(await button('Save this form'));
     await heading('The form is keyed in');
     expect(screen.getByText('Write this number on the cassette')).toBeVisible();
@@ -80,7 +81,7 @@ describe('a paper form', () => {
   test('of a night shift goes past midnight', async () => {
     await evening();
     stage.clock.atMs = Date.parse('2026-11-26T12:00:00.000Z');
-    const user = await typeForm('', {
+    const user = await typeForm(stage.day, '', {
       'before-time': '21:30',
       'putOn-time': '22:00',
       'look-0-time': '00:10',
@@ -143,7 +144,7 @@ const wrong: readonly (readonly [string, Record<string, string>, RegExp, string 
 describe('a form with something wrong', () => {
   test.each(wrong)('%s: told at its field, nothing is written, nothing is lost', async (_, otherwise, says, at) => {
     await evening();
-    const user = await typeForm('', otherwise);
+    const user = await typeForm(stage.day, '', otherwise);
     const before = { journal: await journal(), drafts: await drafts() };
     await user.click(await button('Save this form'));
     await waitFor(() => expect(alerts()).toMatch(says));

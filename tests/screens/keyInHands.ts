@@ -18,18 +18,6 @@ const conditions = {
   area: 'room',
 } as const;
 
-/** Labels of the same eight taps on the page. */
-export const conditionTaps = [
-  'Hand tools',
-  'Dry',
-  'Shroud',
-  'Partly closed',
-  'Open to wind',
-  'Indoors',
-  'Tested',
-  'About a room',
-];
-
 const check = (day: Library, purpose: 'before' | 'after', readings: readonly (readonly [number, number])[]): NewFact =>
   newFact(
     'flowChecked.v1',
@@ -48,6 +36,23 @@ const check = (day: Library, purpose: 'before' | 'after', readings: readonly (re
     },
     entry(),
   );
+
+const fitting = {
+  mode: 'fitted',
+  points: {
+    pumpSecured: true,
+    tubingSecured: true,
+    breathingZone: true,
+    outsideRespirator: true,
+    insideHelmet: null,
+    inletDown: true,
+    plugsOff: false,
+    running: true,
+  },
+  observationOffered: true,
+  initials: 'AQ',
+  language: 'en',
+} as const;
 
 /** The shift as tapped, moment by moment. Answers the number of the cassette. */
 export async function tapShift({ clock, day }: Stage): Promise<string> {
@@ -70,6 +75,7 @@ export async function tapShift({ clock, day }: Stage): Promise<string> {
     () =>
       newFact('workNoted.v1', { workdayId, shiftId: day.shiftId, ...work, respirator: 'airPurifyingHalf' }, entry()),
   );
+  await at('06:30', () => newFact('fittingChecked.v1', { sampleId: sample.sampleId, ...fitting }, entry()));
   await at('06:30', () => sample.putOn(entry()));
   await at('08:10', () => sample.lookedAt(entry()));
   await at('14:05', () => newFact('pumpStopped.v1', { sampleId: sample.sampleId, pumpMin: 455 }, entry()));
@@ -92,6 +98,7 @@ export const paper = (sampleNumber: string): Readonly<Record<string, string>> =>
   'before-reading-0-high': '2.6',
   'before-reading-1-low': '2,55',
   number: sampleNumber,
+  initials: 'AQ',
   'putOn-time': '0630',
   'look-0-time': '8:10',
   'stopped-time': '14:05',
@@ -110,21 +117,31 @@ export const field = (id: string): HTMLElement => {
 };
 
 /** Everything on the page but what a test leaves out or writes otherwise ('' leaves it empty). */
-export async function typeForm(sampleNumber: string, otherwise: Readonly<Record<string, string>> = {}) {
+export async function typeForm(day: Library, sampleNumber: string, otherwise: Readonly<Record<string, string>> = {}) {
   const user = visit('/key-in');
   await screen.findByRole('heading', { level: 1, name: 'Key in a paper form' });
-  for (const name of ['Public library, reading room', 'M-1', 'L-77', 'Ada Quill', 'P-1'])
-    await user.click(screen.getByRole('radio', { name }));
+  const { siteId, meterId, lotId, personId, pumpId } = day;
+  const gear = [`site-${siteId}`, `meter-${meterId}`, `lot-${lotId}`, `worker-${personId}`, `pump-${pumpId}`];
+  for (const id of [...gear, 'tasks-handScraping', 'fitting-mode-fitted']) await user.click(field(id));
+  const ticked = [
+    'pumpSecured',
+    'tubingSecured',
+    'breathingZone',
+    'outsideRespirator',
+    'inletDown',
+    'running',
+    'offered',
+  ];
+  for (const point of ticked) await user.click(field(`fitting-points-${point}`));
   for (const [id, text] of Object.entries({ ...paper(sampleNumber), ...otherwise }))
     if (text !== '') {
       await user.click(field(id));
       await user.paste(text);
     }
-  await user.click(screen.getByRole('checkbox', { name: 'Scraping paint by hand' }));
   await user.selectOptions(field('respirator'), 'airPurifyingHalf');
   await user.click(field('labelled-yes'));
-  for (const name of conditionTaps) await user.click(screen.getByRole('radio', { name }));
-  await user.click(screen.getByRole('radio', { name: 'Yes, a regular day' }));
+  for (const [key, value] of Object.entries(conditions)) await user.click(field(`${key}-${value}`));
+  await user.click(field('regular-yes'));
   return user;
 }
 
