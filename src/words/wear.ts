@@ -86,6 +86,7 @@ export const en = {
       'The rule says no upper level for this work, so no factor follows from it. Not under this one; how much more, whoever is competent decides. A measurement settles it.',
     holdsTo: (level: string, hours: number) =>
       `It holds up to ${level} outside the mask, on average over a shift of ${hours > 8 ? `${hours} hours` : '8 hours or less'}.`,
+    micrograms: (number: string) => `${number}\u00a0µg/m³`,
     longer: (hours: number) =>
       `A shift of ${hours} hours takes more than one of 8: the same air is breathed for longer.`,
     tierOneB: 'Ten is the least factor of the tasks that the list puts above the limit: our own reading.',

@@ -3,7 +3,7 @@ import { lowerOf } from '#core/estimate.ts';
 import type { FirstDay } from '#findings/duties/firstDay.ts';
 import { Figure } from '#parts/Figure.tsx';
 import { WorkingView } from '#parts/WorkingView.tsx';
-import { formatNumber, formatQuantity } from '#words/quantity.ts';
+import { formatNumber } from '#words/quantity.ts';
 import { en } from '#words/wear.ts';
 import styles from './wear.module.css';
 
@@ -22,10 +22,7 @@ export function Factor({ first }: { readonly first: FirstDay }) {
   const note =
     leastApf === null || holdsTo === null
       ? words.noFactor
-      : words.holdsTo(
-          formatQuantity(holdsTo.cappedUgPerM3 ?? lowerOf(holdsTo.working.estimate), 'µg/m³', { digits: 'working' }),
-          shiftHours,
-        );
+      : words.holdsTo(heldUpTo(holdsTo.cappedUgPerM3 ?? lowerOf(holdsTo.working.estimate)), shiftHours);
   return (
     <Figure
       label={leastApf === null ? words.notLess : words.factor}
@@ -37,6 +34,10 @@ export function Factor({ first }: { readonly first: FirstDay }) {
     </Figure>
   );
 }
+
+/** Rounded down: what is printed must not promise more than the factor holds to. */
+const heldUpTo = (value: number): string =>
+  words.micrograms(formatNumber(value, 'µg/m³', Number.isInteger(value) ? { digits: 'working' } : {}, 'down'));
 
 function Workings({ first }: { readonly first: FirstDay }) {
   const { advice, holdsTo, presumption, shiftHours } = first;
