@@ -7,6 +7,7 @@ import type { Fact, FactBody, NewFact } from '#records/fact.ts';
 import { compareTakeIn } from '#records/merge.ts';
 import { nextRecorded, observe } from '#records/recordedClock.ts';
 import type { HeldEntry } from '#records/sifting.ts';
+import { dutyActs, dutyFactOf } from './dutyActs.ts';
 import { at, corrects, ids, look, prepared, putOn, result, sealed, stopped, wanted } from './facts.ts';
 
 export type Held = ReadonlyMap<string, HeldEntry>;
@@ -44,6 +45,7 @@ export const step = fc.record({
   act: fc.constantFrom(
     ...(['prepare', 'putOn', 'look', 'stop', 'seal', 'result', 'void', 'unknown', 'takeLate'] as const),
     ...(['correct', 'correct', 'correct', 'take', 'take'] as const),
+    ...dutyActs,
   ),
   sample: fc.integer({ min: 0, max: 1 }),
   value: fc.integer({ min: 1, max: 9 }),
@@ -52,7 +54,7 @@ export const step = fc.record({
 export type Step = typeof step extends fc.Arbitrary<infer T> ? T : never;
 
 /** Where every play begins: a prepared sample with a result, so that there is something to disagree about. */
-export const prologue: readonly Step[] = (['prepare', 'result'] as const).map((act) => ({
+export const prologue: readonly Step[] = (['prepare', 'result', 'person', 'work'] as const).map((act) => ({
   ...{ device: 0, from: 1, sample: 0, value: 4, minute: 0 },
   act,
 }));
@@ -90,8 +92,12 @@ function factOf(held: Held, { act, sample, value, minute }: Step): NewFact | nul
       const old = (JSON.parse(result[1].text) as { body: FactBody<'resultReceived.v1'> }).body.mass;
       return corrects(result[0], '/mass', old, { kind: 'measured', massUg: value + 10 }, null, [`sample:${id}`]);
     }
-    default:
+    case 'unknown':
+    case 'take':
+    case 'takeLate':
       return { ...look(time(15), true, true, id), kind: 'cassetteWeighed.v7' } as unknown as NewFact;
+    default:
+      return dutyFactOf(held, act, value);
   }
 }
 

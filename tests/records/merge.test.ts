@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { afterAll, describe, expect, test } from 'vitest';
-import type { SampleRecord } from '#records/book.ts';
+import type { AnyRecord, DutyRecord, SampleRecord, WorkdayRecord } from '#records/book.ts';
 import { link, noLink, sequenceOf, writerOf } from '#records/chain.ts';
 import { compareTakeIn as compareHeld } from '#records/merge.ts';
 import { sameNumber } from '#records/sampleNumber.ts';
@@ -21,6 +21,8 @@ import {
   write,
   writers,
 } from './devices.ts';
+import { dutyKeys } from './dutyActs.ts';
+import { workdayKey } from './dutyFacts.ts';
 import { folded, ids, journal, prepared, putOn, stopped } from './facts.ts';
 
 const seed = Number(process.env.SEED ?? Math.floor(Math.random() * 2 ** 31));
@@ -56,11 +58,26 @@ function play(steps: readonly Step[], aheadMs: readonly number[]): readonly Devi
   return devices;
 }
 
-const recordsOf = (held: Held): readonly (SampleRecord | null)[] =>
+const samplesOf = (held: Held): readonly (SampleRecord | null)[] =>
   [ids.one, ids.two].map((id) => folded(`sample:${id}`, storedOf(held)));
+const recordsOf = (held: Held): readonly (AnyRecord | null)[] => [
+  ...samplesOf(held),
+  ...dutyKeys.map((key) => folded<AnyRecord>(key, storedOf(held))),
+];
 
 function countCases(devices: readonly Device[], all: Held, aheadMs: readonly number[]): void {
-  const records = recordsOf(all).filter((record) => record !== null);
+  const records = samplesOf(all).filter((record) => record !== null);
+  const day = folded<WorkdayRecord>(workdayKey, storedOf(all));
+  count(
+    'roster in dispute',
+    day.conflicts.some(({ path }) => path === '/worked'),
+  );
+  count(
+    'struck here, corrected there',
+    day.conflicts.some(({ path }) => path === '/struck'),
+  );
+  const duty: DutyRecord | null = folded<DutyRecord>(dutyKeys[2] ?? '', storedOf(all));
+  count('done and reopened', duty !== null && duty.done.length < duty.factIds.length);
   count(
     'corrections of one fact on two devices',
     records.some(({ conflicts }) =>
@@ -174,6 +191,9 @@ describe('merge laws', () => {
       'must be understood',
       'gap',
       'fork',
+      'roster in dispute',
+      'struck here, corrected there',
+      'done and reopened',
     ])
       expect(occurred.get(name) ?? 0, name).toBeGreaterThan(5);
   });
