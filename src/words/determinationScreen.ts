@@ -22,6 +22,7 @@ export function blockText(key: DeterminationBlockKey, params: Params): string {
 /** Where each is mended, as the text of its link. */
 export const mendTexts = {
   day: 'Mend it on the day',
+  look: 'See the day',
   sample: 'Look at the sample',
   results: 'Key in the result',
   measure: 'Measure on the next shift',

@@ -43,7 +43,7 @@ export function mendedAt(block: DeterminationBlock, duties: DutiesOfBook, shiftI
     case 'day':
       if (measurement === undefined) return null;
       return measurement.from === 'sampled'
-        ? { to: `/day/${measurement.id}`, text: mendTexts.day }
+        ? { to: `/day/${measurement.id}`, text: block.key === 'atOrAboveActionLevel' ? mendTexts.look : mendTexts.day }
         : { to: `/reported?correct=${measurement.id}`, text: mendTexts.reported };
     case 'results':
       return { to: '/results', text: mendTexts.results };

@@ -27,7 +27,28 @@ export interface GiveFormProps {
   readonly by: string | null;
 }
 
-export function GiveForm({ here, notice, zone, by }: GiveFormProps) {
+/** Once everyone was told the form is folded away: it is still there for who got it twice. */
+export function GiveForm(props: GiveFormProps) {
+  const { here, notice, zone } = props;
+  const everyoneTold = notice.issued.workerIds.every((id) => !here.owed.openIds.includes(id));
+  return (
+    <section className={styles.section}>
+      <h2>{words.heading}</h2>
+      <Given here={here} notice={notice} zone={zone} />
+      {everyoneTold ? (
+        <details>
+          <summary className={styles.summary}>{words.again}</summary>
+          <Asked {...props} />
+        </details>
+      ) : (
+        <Asked {...props} />
+      )}
+      {notice.given.some(({ how }) => how === 'posted') && <PostedPictures {...props} />}
+    </section>
+  );
+}
+
+function Asked({ here, notice, zone, by }: GiveFormProps) {
   const giving = useGiving({ here, notice, zone, by });
   const { errors, draft, place } = giving;
   const text = draft.value;
@@ -35,9 +56,7 @@ export function GiveForm({ here, notice, zone, by }: GiveFormProps) {
   const { book } = here;
   const holder = book.people.get(by ?? '')?.name ?? null;
   return (
-    <section className={styles.section}>
-      <h2>{words.heading}</h2>
-      <Given here={here} notice={notice} zone={zone} />
+    <div className={styles.section}>
       <ErrorSummary errors={errors} />
       <p>{words.intro}</p>
       <Choice
@@ -100,10 +119,7 @@ export function GiveForm({ here, notice, zone, by }: GiveFormProps) {
           {words.save}
         </QuietAction>
       </div>
-      {notice.given.some(({ how }) => how === 'posted') && (
-        <PostedPictures here={here} notice={notice} zone={zone} by={by} />
-      )}
-    </section>
+    </div>
   );
 }
 

@@ -3,6 +3,7 @@ import { Checklist } from '#parts/Checklist.tsx';
 import { errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import { en } from '#words/noticeScreen.ts';
+import styles from './notice.module.css';
 import { type NoticeText, namesOf } from './noticeDraft.ts';
 import type { NoticeHere } from './noticeHere.ts';
 
@@ -47,7 +48,7 @@ export function WhoLines({ here: { owed, book, measurement }, text, onChange, er
       )}
       {others.length > 0 && (
         <details open={text.added.length > 0}>
-          <summary>{words.add}</summary>
+          <summary className={styles.summary}>{words.add}</summary>
           <Checklist
             name="added"
             label={words.add}
