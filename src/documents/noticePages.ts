@@ -94,7 +94,7 @@ function corrective(telling: Telling): Piece[] {
     text === undefined ? openLines(frame) : paragraph(frame, own ? text : `${words.correctiveIn} ${text}`, 'read', 2);
   if (pelStatement === null) return [...headed(frame, words.correctiveAlso), ...said];
   return [
-    ...headed(frame, words.pelHeading),
+    ...headed(frame, words.pelHeadings[pelStatement]),
     ...paragraph(frame, words.pelStatement[pelStatement](pel.limitUgPerM3), 'statement', 4),
     ...paragraph(frame, words.corrective, 'readStrong', 5),
     ...said,

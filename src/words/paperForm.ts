@@ -1,8 +1,9 @@
 /** The blank form for a whole shift on paper, in the order in which the phone asks. English and Spanish. */
-import { type ConditionKey, conditionKeys, en as conditions } from './conditions.ts';
+import { conditionKeys, en as conditions } from './conditions.ts';
+import { es } from './paperFormEs.ts';
 
 /** Labels of one question and what may be ticked. */
-interface Ticks {
+export interface Ticks {
   readonly label: string;
   readonly options: readonly string[];
 }
@@ -11,26 +12,6 @@ const conditionsEn: readonly Ticks[] = conditionKeys.map((key) => ({
   label: conditions.labels[key],
   options: Object.values<string>(conditions.options[key]),
 }));
-
-const conditionsEs: Readonly<Record<ConditionKey, Ticks>> = {
-  tool: {
-    label: 'Herramienta',
-    options: ['De mano', 'Eléctrica o de aire', 'Pistola de calor', 'Chorro abrasivo', 'Soplete', 'Otra'],
-  },
-  method: { label: 'Mojado o seco', options: ['Mojado', 'Seco', 'Los dos'] },
-  dustCollection: {
-    label: 'Polvo recogido en la herramienta',
-    options: ['No', 'Campana', 'Campana y HEPA'],
-  },
-  containment: { label: 'Encierro', options: ['Ninguno', 'Cerrado en parte', 'Cerrado'] },
-  ventilation: { label: 'Aire en el área de trabajo', options: ['Aire quieto', 'Abierto al viento', 'Extractor'] },
-  weather: {
-    label: 'Tiempo',
-    options: ['Bajo techo', 'Seco, en calma', 'Seco, con viento', 'Húmedo', 'Lluvia'],
-  },
-  paintLead: { label: 'Plomo en la pintura', options: ['Analizado', 'Se supone', 'No se sabe'] },
-  area: { label: 'Cuánto se trabajó', options: ['Menos de un cuarto', 'Como un cuarto', 'Más'] },
-};
 
 export const en = {
   title: 'Paper form for a full shift',
@@ -130,111 +111,5 @@ export const en = {
 };
 
 export type PaperFormWords = typeof en;
-
-export const es: PaperFormWords = {
-  title: 'Formulario para un turno completo',
-  short: 'Formulario en papel',
-  lead: 'Para dos trabajadores. Llénelo antes de entrar y después de salir del área de trabajo, no adentro. Después se pasa al teléfono, de arriba abajo.',
-  strike:
-    'Una cifra equivocada se tacha con una sola raya, para que se pueda leer, y al lado se escribe la buena. Deje en blanco lo que nadie sabe.',
-  head: { site: 'Obra', workOn: 'Día', by: 'Lo llenó', sheet: 'Hoja' },
-  sheetOf: (number, count) => `${number} de ${count}`,
-  flowBefore: '1 · Flujo antes',
-  flowAfter: 'Flujo después, y entre dos casetes',
-  flowHint:
-    'Con un casete conectado. Tres lecturas cada vez: escriba lo más bajo y lo más alto que marca el flotador, o una sola cifra si está quieto.',
-  flow: {
-    pump: 'Bomba',
-    meter: 'Medidor de flujo',
-    time: 'Hora',
-    lot: 'Lote conectado',
-    reading: (number) => `Lectura ${number}, L/min`,
-    temperature: '°C',
-    pressure: 'kPa',
-  },
-  afterRows: ['A', 'B', 'Entre'],
-  beforeRows: ['A', 'B'],
-  before: '2 · Antes de entrar',
-  workers: ['Trabajador A', 'Trabajador B'],
-  worker: {
-    name: 'Nombre, y su número',
-    job: 'Puesto',
-    tasks: 'Tareas',
-    respirator: 'Respirador usado',
-    pump: 'Bomba',
-    lot: 'Lote del casete',
-    number: 'Número del casete',
-    points: 'Colocación',
-    fitted: 'Quién la colocó',
-    initials: 'Iniciales',
-  },
-  points: [
-    'bomba firme',
-    'manguera sujeta',
-    'filtro cerca del cuello',
-    'fuera del respirador',
-    'trabajo en caliente: dentro de la careta',
-    'entrada hacia abajo',
-    'tapones quitados',
-    'bomba andando',
-    'se ofreció mirar',
-  ],
-  modes: ['se la colocaron, vio la revisión', 'se le pidió, prefirió no firmar', 'se la puso sin ayuda'],
-  on: '3 · En el trabajador',
-  onRows: {
-    putOn: 'Puesta a las',
-    looked: 'Revisada, hora',
-    away: 'Lejos del plomo: de, a, por qué',
-    off: 'Bomba quitada: de, a, por qué',
-    change: 'Casete nuevo: hora, núm., lote',
-    happened: 'Qué pasó',
-    happenedNote: 'Cuándo, y qué',
-  },
-  lookTicks: ['anda', 'en su lugar'],
-  offTicks: ['siguió andando', 'apagada'],
-  mishaps: [
-    'mojado',
-    'se cayó',
-    'muy cargado',
-    'entrada hacia arriba',
-    'se abrió',
-    'bomba parada',
-    'manguera suelta',
-    'bajó el flujo',
-  ],
-  after: '4 · Después de salir',
-  afterFields: {
-    stopped: 'Parada a las',
-    pumpMin: 'Minutos que marca la bomba',
-    regular: '¿Un día normal?',
-    different: 'Qué fue distinto',
-    hours: 'Horas de trabajo: de, a',
-    other: 'Otro trabajo ese día',
-    otherHours: 'Dónde o para quién: de, a',
-    minutes: 'Sin bomba: de, a, qué se hizo',
-    sealed: 'Sellado a las',
-    locked: 'Bajo llave dónde, por quién',
-  },
-  regular: ['sí', 'no'],
-  others: ['llamada aparte', 'segunda obra', 'segunda empresa'],
-  labelled: 'número en el casete',
-  blanks: '5 · Blancos de campo',
-  blank: { number: 'Número', lot: 'Lote', where: 'Dónde se abrió y se cerró', time: 'Hora' },
-  conditions: '6 · Condiciones del día',
-  conditionTicks: conditionKeys.map((key) => conditionsEs[key]),
-  roster: '7 · Todos los que estuvieron',
-  rosterHint: 'También los que no llevaron bomba, y los trabajadores de otras empresas.',
-  person: {
-    name: 'Nombre',
-    firm: 'Empresa',
-    job: 'Puesto',
-    tasks: 'Tareas',
-    respirator: 'Respirador',
-    hours: 'De, a',
-  },
-  box: '8 · Caja para el laboratorio',
-  boxRow: { laboratory: 'Laboratorio', packed: 'Empacada a las', given: 'Entregada a, número de rastreo' },
-  remarks: 'Observaciones',
-};
 
 export const paperFormWords = { en, es } as const;

@@ -4,6 +4,7 @@ import { noticePages } from '#documents/noticePages.ts';
 import { type NoticeInput, noticeValues } from '#documents/noticeValues.ts';
 import type { Measurement } from '#findings/duties/measurement.ts';
 import { limitSetOn } from '#reference/limits.ts';
+import { exposureInput } from './exposureDays.ts';
 import { below, idOf, measurementOf, noticeInput, peopleOf } from './papers.ts';
 import { expectInsideMargins, headsOf, measure, pagesWithRows, rowsOf, textOf } from './readPages.ts';
 
@@ -146,6 +147,20 @@ describe('a notice on pages', () => {
     expect(text).toContain(
       'The work day was 10 h long. Over so long a day the average may reach no more than 40.0 µg/m³; it was 41.0 µg/m³.',
     );
+  });
+
+  test('of a day that we sampled: its samples, its verdicts, and its length come from the finding', () => {
+    const { finding } = exposureInput();
+    const measurement = measurementOf({ finding, twa8UgPerM3: finding.protectiveTwa8?.estimate ?? null });
+    const model = pagesOf({ measurement });
+    const text = textOf(model, 'en-US');
+    expect(text).toContain('Samples 120019 and 120027');
+    expect(text).toContain('At least 62.9 µg/m³');
+    // 400 / 10 h worked
+    expect(text).toContain(
+      'The work day was 10 h long. Over so long a day the average may reach no more than 40.0 µg/m³',
+    );
+    expect(rowsOf(model, 'standing-en').map(([, verdict]) => verdict)).toEqual(['Above it', 'Above it']);
   });
 
   test('a later revision says what it replaces and why, in both languages', () => {
