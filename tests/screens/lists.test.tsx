@@ -77,6 +77,20 @@ test('anything else that is put right needs a reason, and what stood there stays
   });
 });
 
+test('from when to when a person works here is said beside the entry, and a last day before the first is told', async () => {
+  const user = visit('/lists');
+  await user.click(await button(/Otto Oakum/));
+  await user.type(await screen.findByLabelText('From'), '3/2/2026');
+  await user.type(screen.getByLabelText('To'), '2/1/2026');
+  await user.click(await button('Save from and to'));
+  expect(await screen.findByText(/The last day lies before the first/)).toBeVisible();
+  expect(await facts('employmentStated.v1')).toEqual([]);
+  await user.clear(screen.getByLabelText('To'));
+  await user.click(await button('Save from and to'));
+  expect(await screen.findByText('from 2 March 2026, still here')).toBeVisible();
+  expect((await facts('employmentStated.v1')).at(-1)?.body).toMatchObject({ fromOn: '2026-03-02', toOn: null });
+});
+
 test('an entry that is left as it is writes nothing', async () => {
   const before = await journalTexts();
   const user = visit('/lists');

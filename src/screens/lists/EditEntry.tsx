@@ -8,7 +8,7 @@ import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { TextField } from '#parts/TextField.tsx';
-import type { AnyRecord } from '#records/book.ts';
+import type { AnyRecord, PersonRecord } from '#records/book.ts';
 import type { FactBody, FactKind, NewFact } from '#records/fact.ts';
 import { deviceZone, happenedNow, newId, now } from '#store/device.ts';
 import { useWrite } from '#store/hooks/useWrite.ts';
@@ -20,6 +20,7 @@ import { en as partsWords } from '#words/parts.ts';
 import { notWritten } from '#words/saving.ts';
 import { valueText } from '#words/valueText.ts';
 import { changesOf, factsOf, needsReason } from './changes.ts';
+import { Employment } from './Employment.tsx';
 import { EntryPictures } from './EntryPictures.tsx';
 import type { Editing } from './Lists.tsx';
 import { entries } from './registers.ts';
@@ -116,6 +117,7 @@ export function EditEntry({ editing, registers, aside, onDone }: EditEntryProps)
           error={errorOf(errors, 'why')}
         />
       )}
+      {record !== null && editing.kind === 'person' && <Employment person={record as PersonRecord} today={today} />}
       {record !== null && (
         <EntryPictures kind={editing.kind} record={record} title={entry.title(record)} registers={registers} />
       )}
