@@ -23,7 +23,9 @@ const [part, ...parts] = process.argv.slice(2);
 let code = 0;
 if (part === undefined || part === 'findings')
   code ||= run(process.execPath, ['--expose-gc', '--import', 'tsx', 'tests/bench/findingsRate.ts']);
-if (part !== 'findings') {
+if (part === undefined || part === 'duties')
+  code ||= run(process.execPath, ['--expose-gc', '--import', 'tsx', 'tests/bench/dutiesRate.ts']);
+if (part !== 'findings' && part !== 'duties') {
   if (chromiumPath) {
     const args = ['tests/bench/inBrowser.ts', ...(part === undefined ? [] : [part, ...parts])];
     code ||= runPackage('tsx/dist/cli.mjs', args, { CHROMIUM_PATH: chromiumPath });
