@@ -1,14 +1,9 @@
-/**
- * What the crew must wear until somebody has measured. Read by whoever plans the job, and, in the part for the crew, by workers in their own
- * language.
- */
+/** What the crew must wear until somebody has measured: read by whoever plans the job. */
 import type { Governs } from '#reference/limits.ts';
 import type { Presumption } from '#reference/presumption.ts';
 import type { Respirator, RespiratorCondition } from '#reference/respirators.ts';
-import type { Language } from './parts.ts';
 import { formatNumber } from './quantity.ts';
 
-type ProtectionKey = Presumption['interimProtections'][number]['key'];
 type PresumedKey = Presumption['presumedTextKey'];
 
 /** A respirator in plain words. Filters of air-purifying ones are of HEPA class, and nothing else is named. */
@@ -86,6 +81,7 @@ export const en = {
       'The rule says no upper level for this work, so no factor follows from it. Not under this one; how much more, whoever is competent decides. A measurement settles it.',
     holdsTo: (level: string, hours: number) =>
       `It holds up to ${level} outside the mask, on average over a shift of ${hours > 8 ? `${hours} hours` : '8 hours or less'}.`,
+    byOwnLimit: (limit: string) => `Worked out against our own limit of ${limit}, which is stricter than the rule’s.`,
     micrograms: (number: string) => `${number}\u00a0µg/m³`,
     longer: (hours: number) =>
       `A shift of ${hours} hours takes more than one of 8: the same air is breathed for longer.`,
@@ -155,60 +151,3 @@ export const en = {
 const formatFactor = (apf: number): string => formatNumber(apf, '', { digits: 'working' });
 
 export type WearWords = typeof en;
-
-/** For the worker: read on somebody's phone the evening before, or in the morning at the gate. */
-export interface CrewWords {
-  readonly language: string;
-  readonly heading: string;
-  readonly why: (above: string) => string;
-  readonly respirator: (apf: string) => string;
-  readonly respiratorAsk: string;
-  readonly protection: Readonly<Record<Exclude<ProtectionKey, 'respirator'>, string>>;
-  readonly sign: string;
-  readonly noEating: string;
-  readonly tell: string;
-}
-
-const crewEn: CrewWords = {
-  language: 'Language',
-  heading: 'For the crew',
-  why: (above) =>
-    `Nobody has measured this work yet. Until then everyone is protected as if there were more than ${above} of lead in the air.`,
-  respirator: (apf) =>
-    `Wear your respirator from the moment you enter until you are out and clean. Protection factor ${apf} or more, tested on your own face.`,
-  respiratorAsk: 'Ask for a respirator if you want one.',
-  protection: {
-    protectiveClothing:
-      'Wear the coveralls, gloves, hat and shoe covers that the firm gives you. They cost you nothing.',
-    changeArea: 'Change where the firm shows you. Work clothes stay there: do not take lead home.',
-    handWashing: 'Wash your hands and face when you come out, and always before you eat, drink or smoke.',
-    bloodTests: 'A blood test for lead is offered to you.',
-    training: 'You are trained before you start: about lead, about the respirator, about working without harm.',
-  },
-  sign: 'Behind the sign DANGER, LEAD WORK AREA nobody goes without protection.',
-  noEating: 'Do not eat, drink, smoke or put on cosmetics in the work area.',
-  tell: 'If you feel ill, or cannot breathe well in the mask: stop and say so. You may see a doctor about it.',
-};
-
-const crewEs: CrewWords = {
-  language: 'Idioma',
-  heading: 'Para la cuadrilla',
-  why: (above) =>
-    `Nadie ha medido todavía este trabajo. Mientras tanto, todos se protegen como si hubiera más de ${above} de plomo en el aire.`,
-  respirator: (apf) =>
-    `Póngase el respirador antes de entrar y no se lo quite hasta haber salido y estar limpio. Factor de protección ${apf} o más, probado en su propia cara.`,
-  respiratorAsk: 'Si quiere un respirador, pídalo.',
-  protection: {
-    protectiveClothing:
-      'Use el overol, los guantes, la gorra y los cubrezapatos que le da la empresa. No le cuestan nada.',
-    changeArea: 'Cámbiese donde le indique la empresa. La ropa de trabajo se queda ahí: no se lleve plomo a su casa.',
-    handWashing: 'Lávese las manos y la cara al salir, y siempre antes de comer, beber o fumar.',
-    bloodTests: 'Se le ofrece un análisis de sangre para el plomo.',
-    training: 'Recibe capacitación antes de empezar: sobre el plomo, el respirador y cómo trabajar sin hacerse daño.',
-  },
-  sign: 'Detrás del letrero que dice DANGER, LEAD WORK AREA (peligro, área de trabajo con plomo) nadie entra sin protección.',
-  noEating: 'No coma, no beba, no fume ni se ponga cosméticos en el área de trabajo.',
-  tell: 'Si se siente mal o no respira bien con la máscara: pare y avise. Puede consultar a un médico por eso.',
-};
-
-export const crew: Readonly<Record<Language, CrewWords>> = { en: crewEn, es: crewEs };

@@ -11,6 +11,7 @@ import { presumptionSign } from '#reference/presumption.ts';
 import { immediatelyDangerous, type RespiratorCondition, respiratorConditions } from '#reference/respirators.ts';
 import type { ReadSource } from '#reference/source.ts';
 import { findPresumption, type PresumptionFinding } from '../presumption.ts';
+import { isOwnJudging, judgingPel, type PelQuestion } from './judgingPel.ts';
 import { allowed, ofPel } from './presumedFactor.ts';
 import type { RespiratorAdvice } from './respirator.ts';
 import { respiratorFor } from './respirators.ts';
@@ -50,6 +51,8 @@ export interface FirstDay {
   };
   /** What the least factor holds to on a shift of that length; null where no factor can be named. */
   readonly holdsTo: { readonly working: Term; readonly cappedUgPerM3: number | null } | null;
+  /** The firm's own stricter limit, where the factor was worked out against it. */
+  readonly ownPelUgPerM3: number | null;
   /** Presumed above the PEL: the area needs the sign. null where nothing is presumed. */
   readonly sign: { readonly paragraph: string; readonly source: ReadSource } | null;
   /** The level that a documented measurement must not exceed for the presumption to end. */
@@ -78,7 +81,8 @@ export function findFirstDay(question: FirstDayQuestion): FirstDay {
       upToUgPerM3: presumedUpTo && ofPel(presumedUpTo.value, pel),
       ofState: aboveUgPerM3 !== null && aboveUgPerM3 !== presumedAbove?.value,
     },
-    holdsTo: advice.leastApf === null ? null : holdsTo(advice.leastApf, limits, hours),
+    holdsTo: advice.leastApf === null ? null : holdsTo(advice.leastApf, { limits, ownPelUgPerM3 }, hours),
+    ownPelUgPerM3: isOwnJudging({ limits, ownPelUgPerM3 }) ? ownPelUgPerM3 : null,
     sign: tier === 'none' ? null : presumptionSign(),
     endsAt:
       presumedAbove === null ? null : { levelUgPerM3: ofPel(presumedAbove.value, limits.set.pel.value), paragraph },
@@ -89,11 +93,9 @@ export function findFirstDay(question: FirstDayQuestion): FirstDay {
 }
 
 /** Factor times what a shift of this length may reach, and never above what is immediately dangerous. */
-function holdsTo(apf: number, limits: LimitsHere, hours: Term): FirstDay['holdsTo'] {
-  const { set } = limits;
-  const pel = recorded('pel', 'µg/m³', exactly(set.pel.value), [`limit:${set.id}`]);
+function holdsTo(apf: number, question: PelQuestion, hours: Term): FirstDay['holdsTo'] {
   const F = recorded('assignedProtectionFactor', '', exactly(apf), ['limit:apf']);
-  const working = maximumUseConcentration.of({ F, A: allowed(pel, limits, hours) });
+  const working = maximumUseConcentration.of({ F, A: allowed(judgingPel(question), question.limits, hours) });
   const cap = immediatelyDangerous().value;
   const { estimate } = working;
   return { working, cappedUgPerM3: estimate.kind === 'exact' && estimate.value > cap ? cap : null };

@@ -45,8 +45,7 @@ export function presumedFactor(
 ): PresumedFactor | null {
   const least = presumption.leastApf?.value;
   if (least === undefined) return null;
-  const limit = lowerOf(pel.estimate);
-  const top = takenUpTo(presumption, limit);
+  const top = takenUpTo(presumption, limits.set.pel.value);
   const bounded = presumption.tier !== '1b';
   if (top === null) return { apf: least, bounded, working: null };
   const A = hours === null ? pel : allowed(pel, limits, hours);
@@ -75,10 +74,10 @@ export function allowed(pel: Recorded, limits: LimitsHere, hours: Term): Working
  * Documented not above the level that the tier begins at: proven, bounded, with nothing against it. A task that the list does not name
  * has no presumption to end.
  */
-export function presumptionEnds({ measurement, presumption }: RespiratorQuestion, pel: number): boolean {
+export function presumptionEnds({ measurement, presumption, limits }: RespiratorQuestion): boolean {
   if (presumption.tier === 'none') return true;
   if (!measurement?.twa8UgPerM3 || measurement.resultOwed || measurement.atLeastOnly) return false;
   if (measurement.blocks.length > 0) return false;
-  const begins = ofPel(presumption.presumedAbove?.value ?? rulePel(), pel);
+  const begins = ofPel(presumption.presumedAbove?.value ?? rulePel(), limits.set.pel.value);
   return sideOf(upperOf(measurement.twa8UgPerM3), begins) <= 0;
 }

@@ -11,6 +11,7 @@ import type { Presumption } from '#reference/presumption.ts';
 import { respiratorSelection, respirators } from '#reference/respirators.ts';
 import type { ReadSource } from '#reference/source.ts';
 import { decidedFactor } from './decidedFactor.ts';
+import { isOwnJudging, judgingPel } from './judgingPel.ts';
 import type { Measurement } from './measurement.ts';
 import { presumedFactor, presumptionEnds } from './presumedFactor.ts';
 import { factorFor, higherOf, isDangerous } from './protectionFactor.ts';
@@ -35,10 +36,10 @@ export interface RespiratorQuestion {
 /** The least protective respirator that is enough. */
 export function respiratorFor(question: RespiratorQuestion): RespiratorAdvice {
   const { measurement, presumption, limits } = question;
-  const A = pelOf(question);
+  const A = judgingPel(question);
   const figures = figuresOf(question, A);
   const { day, task, byDay, byTask } = figures;
-  const ended = presumptionEnds(question, lowerOf(A.estimate));
+  const ended = presumptionEnds(question);
   const presumed = ended ? null : presumedFactor(presumption, A, limits, question.hoursWorked ?? null);
   const known = higherOf(factorFor(byDay), factorFor(byTask));
   const found = decidedFactor({ known, presumed, day, task, measurement, tier: presumption.tier });
@@ -56,7 +57,7 @@ export function respiratorFor(question: RespiratorQuestion): RespiratorAdvice {
     floorApf: kept.floorApf,
     exactlyAt: kept.exactlyAt,
     apfByRule: kept.apfByRule,
-    byOwnLimit: isOwn(question) && !crossesRule(question, day, task),
+    byOwnLimit: ended && kept.floorApf !== null && isOwnJudging(question) && !crossesRule(question, day, task),
     ...choicesFor(kept.floorApf, question.eyeIrritation === true),
     hepaClass: true,
     sources: [...sourcesOfChoice(), ...(ended ? [] : presumption.sources)],
@@ -111,18 +112,6 @@ const sourcesOfChoice = (): ReadSource[] => [
     .slice(0, 1)
     .map(({ source }) => source),
 ];
-
-const isOwn = ({ ownPelUgPerM3, limits }: RespiratorQuestion): boolean =>
-  typeof ownPelUgPerM3 === 'number' && ownPelUgPerM3 < limits.set.pel.value;
-
-/** The PEL that holds: the rule's, or the firm's own where that is stricter. Own limits never relax. */
-function pelOf(question: RespiratorQuestion): Recorded {
-  const { limits, ownPelUgPerM3 } = question;
-  const own = isOwn(question) ? ownPelUgPerM3 : null;
-  return typeof own === 'number'
-    ? recorded('ownLimit', 'µg/m³', exactly(own), [])
-    : recorded('pel', 'µg/m³', exactly(limits.set.pel.value), [`limit:${limits.set.id}`]);
-}
 
 function crossesRule({ limits }: RespiratorQuestion, ...terms: readonly (Term | null)[]): boolean {
   const A = recorded('pel', 'µg/m³', exactly(limits.set.pel.value), [`limit:${limits.set.id}`]);

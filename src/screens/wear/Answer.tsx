@@ -6,7 +6,7 @@ import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { stateByCode } from '#reference/states.ts';
 import { deviceZone, now } from '#store/device.ts';
-import { useBookState } from '#store/hooks.ts';
+import { useBookMeta, useBookState } from '#store/hooks.ts';
 import { formatDay } from '#words/quantity.ts';
 import { en } from '#words/wear.ts';
 import { Conditions, RespiratorLines } from './Choices.tsx';
@@ -20,9 +20,10 @@ const words = en.answer;
 
 export function Answer({ answers }: { readonly answers: WearAnswers }) {
   const isOpen = useBookState().kind === 'open';
+  const ownPelUgPerM3 = useBookMeta()?.book?.limits?.ownPelUgPerM3 ?? null;
   const on = addDays(dayOf(now(), deviceZone()), 1);
   const { stateCode, taskIds, paint, shiftHours } = answers;
-  const first = findFirstDay({ stateCode, taskIds, on, shiftHours, paintLead: paint });
+  const first = findFirstDay({ stateCode, taskIds, on, shiftHours, paintLead: paint, ownPelUgPerM3 });
   const state = stateByCode(stateCode)?.name ?? stateCode;
   return (
     <Page

@@ -7,7 +7,8 @@ import { QuietAction } from '#parts/QuietAction.tsx';
 import { isCitable } from '#reference/source.ts';
 import { en as gear } from '#words/gear.ts';
 import { formatInWorking, formatNumber } from '#words/quantity.ts';
-import { crew, en } from '#words/wear.ts';
+import { en } from '#words/wear.ts';
+import { crew } from '#words/wearCrew.ts';
 import styles from './wear.module.css';
 
 export function Crew({ first }: { readonly first: FirstDay }) {

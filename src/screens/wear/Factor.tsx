@@ -3,7 +3,7 @@ import { lowerOf } from '#core/estimate.ts';
 import type { FirstDay } from '#findings/duties/firstDay.ts';
 import { Figure } from '#parts/Figure.tsx';
 import { WorkingView } from '#parts/WorkingView.tsx';
-import { formatNumber } from '#words/quantity.ts';
+import { formatNumber, formatQuantity } from '#words/quantity.ts';
 import { en } from '#words/wear.ts';
 import styles from './wear.module.css';
 
@@ -27,7 +27,13 @@ export function Factor({ first }: { readonly first: FirstDay }) {
     <Figure
       label={leastApf === null ? words.notLess : words.factor}
       value={formatNumber(floorApf, '', { digits: 'working' })}
-      note={<p>{note}</p>}
+      note={
+        <p>
+          {note}
+          {first.ownPelUgPerM3 !== null &&
+            ` ${words.byOwnLimit(formatQuantity(first.ownPelUgPerM3, 'µg/m³', { digits: 'working' }))}`}
+        </p>
+      }
       openText={words.factorWorking}
     >
       <Workings first={first} />

@@ -243,6 +243,16 @@ describe("the firm's own stricter limit, and a state's lower one", () => {
     expect(between50and20).toMatchObject({ leastApf: 5, byOwnLimit: true });
   });
 
+  test('own 20 and nothing measured: a presumed 500 is 25 times 20; what the rule presumes and what ends it stay its own', () => {
+    expect(ask(['handScraping'], { ownPelUgPerM3: 20 })).toMatchObject({ leastApf: 25, byOwnLimit: false });
+    const measurement = measured(exactly(30));
+    expect(ask(['handScraping'], { measurement, ownPelUgPerM3: 20 })).toMatchObject({
+      from: 'result',
+      leastApf: 5,
+      byOwnLimit: true,
+    });
+  });
+
   test('California, PEL 10: the news release has factor 1,000 times 10 hold to 10,000', () => {
     const ca = limitSetOn('2030-01-01', 'CA');
     const at = (twa8: number) =>
