@@ -2,20 +2,10 @@
  * Every page of the app: one line a page. The parameters of a path are handed to its screen as properties, so a screen is a plain
  * function of them (`/sample/:sampleId` renders `<Sample sampleId="…" />`). The component is exported by the name of its file.
  */
+import type { Route } from './route.ts';
+import { routesOfDuties } from './routesOfDuties.ts';
 
-/** The states that a page is looked at in by the accessibility journey; a page without a state fails there. */
-export type PageState = 'empty' | 'filled' | 'error' | 'running';
-
-export interface Route {
-  readonly path: string;
-  /** The component that the module exports: the name of its file. */
-  readonly screen: string;
-  /** Loads it when it is first needed. Every one of them is in the cache from the first visit on. */
-  readonly load: () => Promise<object>;
-  readonly states: readonly PageState[];
-  /** Shown also while no book is open: first start, restore, reading matter. */
-  readonly withoutBook?: boolean;
-}
+export type { PageState, Route } from './route.ts';
 
 export const routeTable: readonly Route[] = [
   {
@@ -68,24 +58,6 @@ export const routeTable: readonly Route[] = [
     screen: 'Conditions',
     load: () => import('#screens/shift/Conditions.tsx'),
     states: ['empty', 'filled'],
-  },
-  {
-    path: '/shift/:shiftId/roster',
-    screen: 'Roster',
-    load: () => import('#screens/roster/Roster.tsx'),
-    states: ['empty', 'filled', 'error'],
-  },
-  {
-    path: '/shift/:shiftId/job-start',
-    screen: 'JobStart',
-    load: () => import('#screens/jobStart/JobStart.tsx'),
-    states: ['empty', 'filled', 'error'],
-  },
-  {
-    path: '/shift/:shiftId/rely',
-    screen: 'Rely',
-    load: () => import('#screens/jobStart/Rely.tsx'),
-    states: ['empty', 'filled', 'error'],
   },
   {
     path: '/worker/:sampleId',
@@ -174,24 +146,6 @@ export const routeTable: readonly Route[] = [
     states: ['empty', 'filled', 'error'],
     withoutBook: true,
   },
-  {
-    path: '/groups',
-    screen: 'Groups',
-    load: () => import('#screens/groups/Groups.tsx'),
-    states: ['empty', 'filled', 'error'],
-  },
-  {
-    path: '/reported',
-    screen: 'Reported',
-    load: () => import('#screens/reported/Reported.tsx'),
-    states: ['empty', 'filled', 'error'],
-  },
-  {
-    path: '/key-in',
-    screen: 'KeyIn',
-    load: () => import('#screens/paperForm/KeyIn.tsx'),
-    states: ['empty', 'filled', 'error'],
-  },
   { path: '/settle', screen: 'Settle', load: () => import('#screens/settle/Settle.tsx'), states: ['empty', 'filled'] },
   {
     path: '/settle/:matterKey',
@@ -205,52 +159,6 @@ export const routeTable: readonly Route[] = [
     load: () => import('#screens/story/Story.tsx'),
     states: ['empty', 'filled'],
   },
-  { path: '/todo', screen: 'Todo', load: () => import('#screens/todo/Todo.tsx'), states: ['empty', 'filled'] },
-  {
-    path: '/todo/:dutyId',
-    screen: 'DutyPage',
-    load: () => import('#screens/todo/DutyPage.tsx'),
-    states: ['empty', 'filled', 'error'],
-  },
-  { path: '/asked', screen: 'Asked', load: () => import('#screens/todo/Asked.tsx'), states: ['empty', 'error'] },
-  {
-    path: '/notice/:measurementId',
-    screen: 'Notice',
-    load: () => import('#screens/notice/Notice.tsx'),
-    states: ['empty', 'filled', 'error'],
-  },
-  {
-    path: '/determination/:siteId',
-    screen: 'Determination',
-    load: () => import('#screens/determination/Determination.tsx'),
-    states: ['empty', 'filled', 'error'],
-  },
-  { path: '/person', screen: 'People', load: () => import('#screens/person/People.tsx'), states: ['filled'] },
-  {
-    path: '/person/:personId',
-    screen: 'Person',
-    load: () => import('#screens/person/Person.tsx'),
-    states: ['empty', 'filled'],
-  },
-  {
-    path: '/exposure-record/:workdayId',
-    screen: 'ExposureRecord',
-    load: () => import('#screens/person/ExposureRecord.tsx'),
-    states: ['empty', 'filled', 'error'],
-  },
-  {
-    path: '/inspector',
-    screen: 'Inspector',
-    load: () => import('#screens/inspector/Inspector.tsx'),
-    states: ['filled'],
-  },
-  {
-    path: '/inspector/:siteId',
-    screen: 'InspectorSite',
-    load: () => import('#screens/inspector/InspectorSite.tsx'),
-    states: ['empty', 'filled'],
-  },
-  { path: '/papers', screen: 'Papers', load: () => import('#screens/papers/Papers.tsx'), states: ['filled', 'error'] },
   { path: '/lists', screen: 'Lists', load: () => import('#screens/lists/Lists.tsx'), states: ['empty', 'filled'] },
   {
     path: '/checked',
@@ -280,4 +188,5 @@ export const routeTable: readonly Route[] = [
     states: ['filled'],
     withoutBook: true,
   },
+  ...routesOfDuties,
 ];

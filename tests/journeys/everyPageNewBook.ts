@@ -1,4 +1,5 @@
 /** The way through every page of a new, empty book, and to records that it does not hold. */
+import { fieldNewBookTour } from './everyPageField.ts';
 import { address, choose, fill, heading, open, pick, type Stop, tap, to } from './everyPageSteps.ts';
 import { wearTour } from './everyPageWear.ts';
 
@@ -87,6 +88,7 @@ export const newBookTour: readonly Stop[] = [
     go: (v) => tap(v, 'Save the conditions'),
     shows: 'Choose: Tool',
   }),
+  ...fieldNewBookTour,
   pick('/settle', 'empty', { go: to('/settle'), shows: 'Nothing is open. There is nothing to settle.' }),
   pick('/story/:recordKey', 'empty', { go: to('/story/sample%3A0123456789ab'), shows: /^No entry about this/ }),
 ];
@@ -98,6 +100,9 @@ export const goneTour: readonly Stop[] = [
   ['/shift/:shiftId/fit', /shift/i],
   ['/shift/:shiftId/blank', /shift/i],
   ['/shift/:shiftId/conditions', /shift/i],
+  ['/shift/:shiftId/roster', /shift/i],
+  ['/shift/:shiftId/job-start', /shift/i],
+  ['/shift/:shiftId/rely', /shift/i],
   ['/nowhere', 'There is no such page'],
   ['/worker/:sampleId', /sample/i],
   ['/sample/:sampleId', /sample/i],

@@ -1,5 +1,6 @@
 /** The way through every page of the practice book, where a pump is running and yesterday is finished. */
 import { expect } from '@playwright/test';
+import { fieldPracticeTour } from './everyPageField.ts';
 import { keptTour } from './everyPageKept.ts';
 import { address, choose, fill, heading, open, pick, type Stop, tap, to, type Visitor } from './everyPageSteps.ts';
 import { rulesTour } from './everyPageWear.ts';
@@ -184,6 +185,7 @@ export const practiceTour: readonly Stop[] = [
     },
     shows: 'Write this number on the cassette',
   }),
+  ...fieldPracticeTour,
   pick('/worker/:sampleId', 'empty', {
     go: to('/worker/{prepared}'),
     shows: 'Otto Oakum, esta es su bomba',

@@ -3,6 +3,7 @@ import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import type { Book } from '#records/book.ts';
 import { en as words } from '#words/reliance.ts';
+import { blockSentences } from './blockSentences.ts';
 import { comparedFor, workerOf } from './earlier.ts';
 
 interface ComparedProps {
@@ -18,12 +19,11 @@ export function Compared({ shiftId, found, book }: ComparedProps) {
     <Lines heading={words.saved}>
       {compared.map(({ reliance, finding }) => {
         const measurement = found.measurements.get(reliance.measurementId);
-        const reasons = finding.blocks.map(({ key, params }) => words.blocks[key](params));
         return (
           <Line
             key={reliance.id}
             to={`/story/${encodeURIComponent(reliance.key)}`}
-            detail={finding.valid ? undefined : [...new Set(reasons)].join(' ')}
+            detail={finding.valid ? undefined : blockSentences(finding.blocks).join(' ')}
           >
             {words.savedLine(
               measurement === undefined ? words.someone : workerOf(measurement, book),

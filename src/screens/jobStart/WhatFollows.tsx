@@ -1,6 +1,7 @@
 /** Whether the job may rest on the measurement by the answers so far, and every reason against it. */
 import type { RelianceFinding } from '#findings/duties/reliance.ts';
 import { en as words } from '#words/reliance.ts';
+import { blockSentences } from './blockSentences.ts';
 
 export function WhatFollows({ finding }: { readonly finding: RelianceFinding | null }) {
   return (
@@ -21,7 +22,7 @@ export function WhatFollows({ finding }: { readonly finding: RelianceFinding | n
             <strong>{words.invalid}</strong>
           </p>
           <ul>
-            {[...new Set(finding.blocks.map(({ key, params }) => words.blocks[key](params)))].map((sentence) => (
+            {blockSentences(finding.blocks).map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
