@@ -33,7 +33,10 @@ export async function openNew(typed: string): Promise<Begun> {
 export async function openPractice(): Promise<Begun> {
   await switchBook('practice');
   if (bookState().kind === 'open') return { kind: 'open', next: '/' };
-  const { writePracticeBook } = await import('./practiceBook.ts');
-  const failed = await writePracticeBook();
+  const [{ writePracticeBook }, { writeSeason }] = await Promise.all([
+    import('./practiceBook.ts'),
+    import('./practice/season.ts'),
+  ]);
+  const failed = await writePracticeBook(writeSeason);
   return failed === null ? { kind: 'open', next: '/' } : errors(null, failedSentence(failed));
 }

@@ -1,6 +1,6 @@
 /**
- * Writes the practice book: two workers' finished shift of yesterday with a cassette change, field blanks and results, and today's
- * shift with one pump running. Loaded only when asked for; its facts go through the same door as any other.
+ * Writes the practice book: a season, two workers' finished shift of yesterday with a cassette change, field blanks and results, and
+ * today's shift with one pump running. Loaded only when asked for; its facts go through the same door as any other.
  */
 import { dayOf } from '#core/calendar.ts';
 import type { NewFact } from '#records/fact.ts';
@@ -9,7 +9,7 @@ import { setHolder } from '#store/holder.ts';
 import { newBook } from '#store/opening.ts';
 import { type FailedWhy, write } from '#store/write.ts';
 import { practice as words } from '#words/practice.ts';
-import { practiceClock } from './practiceClock.ts';
+import { type PracticeClock, practiceClock } from './practiceClock.ts';
 import { practiceRegisters } from './practiceRegisters.ts';
 import { practiceBox, practiceResults } from './practiceResults.ts';
 import { practiceToday } from './practiceToday.ts';
@@ -43,25 +43,35 @@ export function practiceIds() {
 }
 export type PracticeIds = ReturnType<typeof practiceIds>;
 
-/** null when it is written and open; else why not. */
-export async function writePracticeBook(): Promise<FailedWhy | null> {
+/** What is written between the registers and the two days. null when it is written; else why not. */
+export type Before = (ids: PracticeIds, clock: PracticeClock) => Promise<FailedWhy | null>;
+
+async function writeParts(parts: readonly (readonly NewFact[])[]): Promise<FailedWhy | null> {
+  for (const facts of parts) {
+    const written = await write(facts);
+    if (written.kind !== 'written') return written.kind === 'failed' ? written.why : 'unknown';
+  }
+  return null;
+}
+
+/** `before`: the season, or nothing. null when it is written and open; else why not. */
+export async function writePracticeBook(before: Before = async () => null): Promise<FailedWhy | null> {
   const begun = await newBook({ firmName: words.firm, practice: true });
   if (begun.kind !== 'written') return begun.kind === 'failed' ? begun.why : 'unknown';
   const ids = practiceIds();
   const zone = deviceZone();
   const clock = practiceClock(now(), zone, ids.supervisor);
   const today = dayOf(now(), zone);
-  const parts: readonly (readonly NewFact[])[] = [
-    practiceRegisters(ids, clock, today),
-    practiceYesterday(ids, clock),
-    practiceBox(ids, clock),
-    practiceResults(ids, clock),
-    practiceToday(ids, clock),
-  ];
-  for (const facts of parts) {
-    const written = await write(facts);
-    if (written.kind !== 'written') return written.kind === 'failed' ? written.why : 'unknown';
-  }
+  const failed =
+    (await writeParts([practiceRegisters(ids, clock, today)])) ??
+    (await before(ids, clock)) ??
+    (await writeParts([
+      practiceYesterday(ids, clock),
+      practiceBox(ids, clock),
+      practiceResults(ids, clock),
+      practiceToday(ids, clock),
+    ]));
+  if (failed !== null) return failed;
   await setHolder(ids.supervisor);
   return null;
 }

@@ -1,0 +1,138 @@
+/**
+ * The season of the practice book as it opens: what must be found in it so that every duty and paper can be reached from it. Figures by
+ * hand: mass over 0.96 m³, which is 480 minutes at 2 L/min.
+ */
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { daysBetween } from '#core/calendar.ts';
+import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
+import { findDuties } from '#findings/duties/findDuties.ts';
+import type { Measurement } from '#findings/duties/measurement.ts';
+import type { Book } from '#records/book.ts';
+import { openPractice } from '#screens/start/begin.ts';
+import { hashOf } from '#store/files.ts';
+import { theSession } from '#store/session.ts';
+import { wholeBook } from '#store/wholeBook.ts';
+import { emptyOffice, leaveOffice } from './office.tsx';
+
+const today = '2026-11-25';
+let book: Book;
+let found: DutiesOfBook;
+
+beforeAll(async () => {
+  await emptyOffice();
+  expect(await openPractice()).toEqual({ kind: 'open', next: '/' });
+  book = await wholeBook(theSession().db);
+  found = findDuties(book, today);
+}, 60_000);
+afterAll(leaveOffice);
+
+const named = (id: string | null): string => book.people.get(id ?? '')?.name ?? '';
+const measured = (): Measurement[] => [...found.measurements.values()];
+
+function measuredOf(name: string, daysAgo: number): Measurement {
+  const one = measured().find(
+    ({ workerId, workOn, from }) =>
+      named(workerId) === name && daysBetween(workOn, today) === daysAgo && from === 'sampled',
+  );
+  if (!one) throw new Error(`no measurement of ${name} ${daysAgo} days ago`);
+  return one;
+}
+
+describe('figures of every kind', () => {
+  test.each([
+    ['above the PEL', 'Rex Rivet', 112, 180, 'abovePel'],
+    ['between', 'Rex Rivet', 84, 44, 'actionLevelToPel'],
+    ['below', 'Otto Oakum', 75, 18, 'belowActionLevel'],
+    ['exactly at the PEL', 'Maya Mallet', 78, 50, 'actionLevelToPel'],
+    ["a subcontractor's worker", 'Sam Scaffold', 28, 33, 'actionLevelToPel'],
+  ] as const)('%s', (_, name, daysAgo, value, band) => {
+    const one = measuredOf(name, daysAgo);
+    expect(one).toMatchObject({ band, twa8UgPerM3: { kind: 'exact' } });
+    expect(one.twa8UgPerM3?.kind === 'exact' && one.twa8UgPerM3.value).toBeCloseTo(value, 9);
+  });
+
+  test('less than the reporting limit is bounded, and proves', () => {
+    expect(measuredOf('Dora Dowel', 88)).toMatchObject({ twa8UgPerM3: { lower: 0 }, provesBelowActionLevel: true });
+  });
+
+  test('void with a high result keeps what it shows, and proves nothing', () => {
+    expect(measuredOf('Maya Mallet', 56)).toMatchObject({
+      ...{ band: 'abovePel', atOrAbovePel: 'yes', atLeastOnly: true, twa8UgPerM3: { kind: 'atLeast' } },
+    });
+  });
+
+  test('rained off, then measured again', () => {
+    expect(measuredOf('Maya Mallet', 35)).toMatchObject({ provesBelowActionLevel: false });
+    expect(measuredOf('Maya Mallet', 28)).toMatchObject({ provesBelowActionLevel: true });
+  });
+
+  test("a consultant's of last year, and an inspector's that judges ours of that day", () => {
+    expect(measured().map(({ from }) => from)).toEqual(expect.arrayContaining(['consultant', 'inspector']));
+    expect(measuredOf('Rex Rivet', 42).twa8UgPerM3).toEqual({ kind: 'exact', value: 43 });
+  });
+});
+
+describe('what follows', () => {
+  test('notices in time, one late, and those that are left to whoever practises', () => {
+    const open = found.notices.filter(({ openIds }) => openIds.length > 0);
+    expect(open.map(({ overdue }) => overdue).sort()).toEqual([false, false, true, true]);
+    const late = found.notices.filter(({ toldLate }) => toldLate);
+    expect(late.map(({ measurementId }) => measurementId)).toEqual([measuredOf('Maya Mallet', 78).id]);
+    expect(found.notices.length - open.length - late.length).toBeGreaterThan(10);
+  });
+
+  test('a positive determination is written, and negative ones may be, one of them on an earlier measurement', () => {
+    const outcomes = found.determinations.map(({ siteId, outcome, writtenId, differsFromRecord }) => ({
+      site: book.sites.get(siteId)?.name,
+      ...{ outcome, isWritten: writtenId !== null, differsFromRecord },
+    }));
+    const negative = { outcome: 'negativeMayBeWritten', isWritten: false, differsFromRecord: false };
+    expect(outcomes).toContainEqual({ ...negative, site: 'Tallow Street Library' });
+    expect(outcomes).toContainEqual({ ...negative, site: 'Chandler Lane Reading Room' });
+    expect(outcomes).toContainEqual({
+      ...{ site: 'Heron Weir Footbridge', outcome: 'positive', isWritten: true, differsFromRecord: false },
+    });
+  });
+
+  test('one course stops, one steps down, two go on', () => {
+    const steps = found.courses.map(({ workerId, steps: taken }) => `${named(workerId)} ${taken.at(-1)?.why}`);
+    expect(steps).toEqual(expect.arrayContaining(['Otto Oakum stops', 'Rex Rivet stepsDown', 'Maya Mallet begins']));
+  });
+
+  test('more than thirty days at or above the action level, workers of another firm, duties done and to do', () => {
+    const many = [...found.exposureDays.values()].filter(({ moreThanThirty }) => moreThanThirty);
+    expect(many.map(({ workerId }) => named(workerId)).sort()).toEqual(['Maya Mallet', 'Rex Rivet']);
+    expect([...book.people.values()].filter(({ employer }) => employer !== null)).toHaveLength(1);
+    const kinds = new Set(found.duties.map(({ kind, done }) => `${kind} ${done === null ? 'open' : 'done'}`));
+    const some = [
+      'programme done',
+      'training done',
+      'notice done',
+      'notice open',
+      'quarterly open',
+      'recordsAccess open',
+    ];
+    expect([...kinds]).toEqual(expect.arrayContaining(some));
+  });
+});
+
+test('every paper of the season is here as bytes that are a PDF', async () => {
+  const hashes = [
+    ...[...book.notices.values()].map(({ issued }) => issued.pdfHash),
+    ...[...book.determinations.values()].map(({ written }) => written.pdfHash),
+  ];
+  const files = await theSession().db.files.bulkGet(hashes);
+  expect(files.length).toBeGreaterThan(15);
+  for (const [place, file] of files.entries()) {
+    const bytes = file?.bytes ?? new Uint8Array();
+    expect(hashOf(bytes)).toBe(hashes[place]);
+    expect(new TextDecoder().decode(bytes.slice(0, 8))).toBe('%PDF-1.4');
+    expect(new TextDecoder().decode(bytes)).toContain('(EXAMPLE) Tj');
+  }
+});
+
+test('nothing of the season is left to settle', () => {
+  for (const records of [book.samples, book.workdays, book.shifts, book.people, book.reported])
+    for (const { conflicts } of records.values()) expect(conflicts).toEqual([]);
+  for (const { voidAgainstResult } of book.samples.values()) expect(voidAgainstResult ?? false).toBe(false);
+});
