@@ -9,7 +9,7 @@ const examples = publishedExamples();
 
 /** The examples that methods.md and the regulation sheet name as test values: none may be dropped unseen. */
 const mustOccur =
-  'C1 C4-Y C4-LCL C4-UCL C5-VA C5-VB C5-CA C5-CB C6 C6-gi C7 C8 C9-30 C9-9 C10-a C10-b C10-c C10-d C13 C15 C21'
+  'C1 C4-Y C4-LCL C4-UCL C5-VA C5-VB C5-CA C5-CB C6 C6-gi C7 C8 C9-30 C9-9 C10-a C10-b C10-c C10-d C13 C15 C21 M1 M2'
     .split(' ')
     .concat([-1524, -1219.2, -914.4, -609.6, -304.8, -152.4, -60.96].map((m) => `C19 ${m} m`))
     .concat([500, 1000, 2000, 3000, 5000, 10000].flatMap((ft) => [`C20 ${ft} ft`, `C20 ${ft} ft, mm Hg`]));
