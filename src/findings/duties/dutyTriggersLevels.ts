@@ -114,15 +114,16 @@ function levelOf(ground: Ground, job: Job, turn: Turn): Level {
   const { pel, measurement } = pelOf(ground, job, turn, ones);
   const own = ownPel(ground);
   const last = ones.at(-1);
-  const byOwn = pel === 'no' && own !== null && !!last?.twa8UgPerM3 && reachesOnHighEnd(last.twa8UgPerM3, own);
-  const here = byOwn ? 'measured' : pel;
+  const reachesOwn = pel === 'no' && own !== null && !!last?.twa8UgPerM3 && reachesOnHighEnd(last.twa8UgPerM3, own);
+  const here = reachesOwn ? 'measured' : pel;
+  const deciding = reachesOwn ? (last ?? null) : measurement;
   return {
     job,
     turn,
     pel: here,
     daily: dailyOf(ground, job, here, ones),
-    byOwn,
-    measurement: byOwn ? (last ?? null) : measurement,
+    byOwn: reachesOwn || (deciding?.byRule !== undefined && deciding.byRule.band !== 'abovePel'),
+    measurement: deciding,
   };
 }
 

@@ -5,6 +5,7 @@ import type { Course } from './course.ts';
 import type { DeterminationFinding } from './determination.ts';
 import type { DueWhen } from './duty.ts';
 import type { Ground, Job } from './dutyTriggersGround.ts';
+import { ownActionLevel, ownPel } from './dutyTriggersLevels.ts';
 import { earliest, fewOf, latest, type Met, type Trigger, type Triggers } from './dutyTriggersMet.ts';
 import type { Measurement } from './measurement.ts';
 
@@ -103,6 +104,15 @@ const whenOfCourse: Readonly<Record<Course['due'], DueWhen>> = {
   now: 'asSoonAsPossible',
 };
 
+/** On a schedule that the rule alone would not ask for: by the firm's own limit. */
+function ownOf({ schedule }: Course, last: Measurement | undefined, ground: Ground): Met['params'] {
+  if (!last?.byRule) return {};
+  const { band } = last.byRule;
+  const own = schedule === 'quarterly' ? ownPel(ground) : ownActionLevel(ground);
+  const byRule = schedule === 'quarterly' ? band === 'abovePel' : band !== 'belowActionLevel';
+  return own && !byRule ? { ownLimitUgPerM3: own.value } : {};
+}
+
 function ofCourse(course: Course, ground: Ground, subject: string): Met | null {
   const last = course.lastMeasurementId ? ground.parts.measurements.get(course.lastMeasurementId) : undefined;
   const group = ground.parts.groups.get(course.groupKey);
@@ -118,6 +128,7 @@ function ofCourse(course: Course, ground: Ground, subject: string): Met | null {
       ...tasksOf(last?.taskIds ?? group?.taskIds ?? []),
       ...figureOf(last?.twa8UgPerM3 ?? null),
       ...(last ? { workOn: last.workOn } : {}),
+      ...ownOf(course, last, ground),
     },
     presumed: false,
     because: fewOf([...(last?.because ?? []), ...course.steps.flatMap(({ because }) => because)]),
