@@ -64,7 +64,8 @@ export function relianceSoFar(
 export function readRely(draft: RelyDraft, shiftId: string, work: Work | null, relianceId: string, entry: Entry) {
   const read = fieldReader(partsWords);
   read.chosen('group', words.group, work?.groupKey);
-  const measurementId = read.chosen('measurement', words.pick, draft.measurementId);
+  // Measurements stand on the page only once the work is chosen.
+  const measurementId = work === null ? null : read.chosen('measurement', words.pick, draft.measurementId);
   if (measurementId !== null) {
     for (const term of resemblanceTerms) read.chosen(term, words.terms[term], draft.answers[term]);
     read.chosen('ownFirm', words.ownFirm, draft.ownFirm);
