@@ -195,6 +195,10 @@ export function generateBook({ samples, seed, startsAt }: GeneratedBookWish): Ge
         },
         holder,
       );
+      const workdayId = `${workerId}.${day}`;
+      const tasks = { taskIds: ['handScraping'], jobClassificationId };
+      const noted = { workdayId, shiftId, ...tasks, respirator: null };
+      put('workNoted.v1', `workday:${workdayId}`, addMinutes(opensAt, 6 + place), noted, holder);
       put('pumpPutOn.v1', about, onAt, { sampleId }, holder);
       put(
         'pumpLookedAt.v1',
@@ -213,7 +217,6 @@ export function generateBook({ samples, seed, startsAt }: GeneratedBookWish): Ge
         { sampleId, labelled: true, lockedIn: 'Van', lockedById: null },
         holder,
       );
-      const workdayId = `${workerId}.${day}`;
       const piece = { startedAt: opensAt, endedAt: addMinutes(opensAt, 510), place: null, employer: null };
       put('workHoursStated.v1', `workday:${workdayId}`, addMinutes(offAt, 9), { workdayId, pieces: [piece] }, holder);
       if (shifts - index < 8) continue;

@@ -15,6 +15,8 @@ import {
   boxBook,
   boxes,
   newestShifts,
+  personBook,
+  rosterBook,
   sampleBook,
   samplePage,
   shiftBook,
@@ -24,6 +26,7 @@ import { runSheet } from '#store/runSheet.ts';
 import { theSession } from '#store/session.ts';
 import { unnamedPeople } from '#store/unnamed.ts';
 import { blankOpened, soundDay, workdayId } from '../findings/carefulStory.ts';
+import { notice, personAdded, reported, worked } from '../records/dutyFacts.ts';
 import { boxPacked, ids, journal } from '../records/facts.ts';
 import { newDevice, pickUp, testClock } from './device.ts';
 
@@ -38,6 +41,8 @@ const questions: Readonly<Record<string, (db: BookDatabase) => Promise<unknown>>
   'a shift': (db) => shiftBook(db, shiftId),
   'a sample': (db) => sampleBook(db, ids.one),
   'a day of a worker': (db) => workdayBook(db, workdayId),
+  'who works at a shift, and worked there last': (db) => rosterBook(db, shiftId),
+  'everything of one person': (db) => personBook(db, ids.ana),
   'a box': (db) => boxBook(db, ids.box),
   'all samples': (db) => samplePage(db, 20, null),
   shifts: (db) => newestShifts(db, 3),
@@ -57,7 +62,15 @@ beforeEach(async () => {
   testClock();
   await pickUp(newDevice());
   await newBook({ firmName: 'Old Sash & Steel', practice: false });
-  const facts = journal([...soundDay(24), blankOpened(blank, { shiftId }), boxed]);
+  const facts = journal([
+    ...soundDay(24),
+    blankOpened(blank, { shiftId }),
+    boxed,
+    worked(['handScraping']),
+    personAdded(),
+    reported(),
+    notice(),
+  ]);
   const rows = facts.map(({ id, text, link }) => ({ ...JSON.parse(text), id, text, link }) as JournalRow);
   await theSession().db.records.bulkPut([...derivedRows(rows).values()]);
 });

@@ -75,6 +75,30 @@ function putSample(random: Seeded, put: Put, shiftId: string, keep: (file: FileR
   }
 }
 
+/** Who worked there, what they were told on paper, and what was done of it. */
+function putTold(random: Seeded, put: Put, shiftId: string, keep: (file: FileRow) => FileRow): void {
+  const { between, pick, id } = random;
+  const [workerId, noticeId] = [id(), id()];
+  const workdayId = `${workerId}.${shiftId.slice(-10)}`;
+  const tasks = { taskIds: ['handScraping'], jobClassificationId: null };
+  const noted = put('workNoted.v1', `workday:${workdayId}`, { workdayId, shiftId, ...tasks, respirator: null });
+  if (between(0, 3) === 0) put('workStruck.v1', `workday:${workdayId}`, { workdayId, noted });
+  const { hash: pdfHash } = keep(fileOf(random, 'application/pdf', 60, 3000));
+  put('noticeIssued.v1', `notice:${noticeId}`, {
+    ...{ noticeId, measurementId: workdayId, revision: '1', resultFactIds: [], receivedOn: '2026-11-20' },
+    ...{ workerIds: [workerId], form: 'inWriting', places: [], shownAs: 'name', languages: ['en', 'es'] },
+    ...{ pelStatement: true, correctiveAction: pick(words), notice: { says: pick(words) }, pdfHash, heads: [] },
+    editions: { app: '1', rules: '1', formulas: '1' },
+  });
+  put('noticeGiven.v1', `notice:${noticeId}`, {
+    ...{ noticeId, workerId, how: 'readAloud', place: null, language: 'es', initials: 'A' },
+  });
+  const dutyId = `tell.${workdayId}`;
+  const done = { doneOn: '2026-11-21', doneById: null, whereItLies: pick(words), remark: null };
+  put('dutyDone.v1', `duty:${dutyId}`, { dutyId, ...done });
+  if (between(0, 2) === 0) put('dutyReopened.v1', `duty:${dutyId}`, { dutyId });
+}
+
 /** One writer's entries about its own records; papers and pictures are added to `files`. */
 function wishesOf(random: Seeded, writer: string, bookId: string | null, files: FileRow[]): EntryWish[] {
   const { between, pick, id } = random;
@@ -94,6 +118,7 @@ function wishesOf(random: Seeded, writer: string, bookId: string | null, files: 
   const shiftId = `${siteId}.2026-11-0${between(1, 9)}`;
   put('shiftOpened.v1', `shift:${shiftId}`, { shiftId, siteId, workOn: shiftId.slice(-10) });
   for (let count = between(0, 3); count > 0; count -= 1) putSample(random, put, shiftId, keep);
+  if (between(0, 1) === 0) putTold(random, put, shiftId, keep);
   if (between(0, 2) === 0) {
     const [boxId, { hash: pdfHash }] = [id(), keep(fileOf(random, 'application/pdf', 60, 3000))];
     const sheet = { revision: '1', paper: 'a4', sheet: { remark: pick(words) }, pdfHash, heads: [] };
@@ -124,6 +149,8 @@ const heldBy: readonly (readonly [string, RegExp])[] = [
   ['void', /"sampleVoided/],
   ['result', /"resultReceived/],
   ['unknown kind', /Oiled\.v/],
+  ['roster', /"workNoted/],
+  ['notice', /"noticeIssued/],
 ];
 
 export function variedBook(seed: number): VariedBook {

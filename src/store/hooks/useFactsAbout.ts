@@ -1,7 +1,7 @@
 /** Every fact about some records, as written: what their story is told from. And which device wrote what. */
 import { useLiveQuery } from 'dexie-react-hooks';
 import { useSyncExternalStore } from 'react';
-import type { Book } from '#records/book.ts';
+import type { Book, NoticeRecord, RelianceRecord } from '#records/book.ts';
 import type { StoredFact } from '#records/canonical.ts';
 import type { BookDatabase } from '../database.ts';
 import { boxBook, sampleBook, shiftBook, workdayBook } from '../reading.ts';
@@ -79,7 +79,9 @@ export function recordBook(db: BookDatabase, key: string): Promise<Book | null> 
 async function besideRegisters(db: BookDatabase, key: string): Promise<Book> {
   const rows = await db.records.where('links').equals('register').toArray();
   const row = await db.records.get(key);
-  return bookOf(row === undefined ? rows : [...rows, row]);
+  const { issued, measurementId } = (row?.record ?? {}) as Partial<NoticeRecord & RelianceRecord>;
+  const reported = await db.records.get(`reported:${issued?.measurementId ?? measurementId ?? ''}`);
+  return bookOf([...rows, row, reported].filter((each) => each !== undefined));
 }
 
 /** A slice that names what the facts about a record speak of, also when the record itself is not complete here. */
