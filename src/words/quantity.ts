@@ -154,6 +154,9 @@ export function formatClock(time: string, language: Language = 'en'): string {
   return `${time} ${halves[language][half]}`;
 }
 
+/** The name of a task inside a sentence: its first letter small, initials such as HEPA as they are. */
+export const inSentence = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1);
+
 /** A list in a sentence: 'a, b and c'. */
 export function formatList(items: readonly string[], language: Language = 'en'): string {
   const and = language === 'es' ? 'y' : 'and';

@@ -24,7 +24,7 @@ export const en = {
       ? `less than ${formatQuantity(average.twa8UgPerM3, 'µg/m³')}`
       : formatQuantity(average.twa8UgPerM3, 'µg/m³'),
   detail: (from: ReportedFrom, name: string, value: string) =>
-    `${value} over 8 hours, from ${fromNames[from]} ${name}; without flow readings of our own`,
+    `${value} over 8 hours, ${fromNames[from]} (${name}); without flow readings of our own`,
   notInBook: 'A worker who is not in the book',
   fields: {
     from: 'Whose measurement is it?',
@@ -78,11 +78,11 @@ export const en = {
 };
 
 const fromNames: Readonly<Record<ReportedFrom, string>> = {
-  consultant: 'the consultant',
-  ownEarlier: 'our own earlier measuring,',
-  inspector: 'the inspector',
-  otherEmployer: 'the employer',
-  other: '',
+  consultant: 'a consultant’s',
+  ownEarlier: 'our own from before this book',
+  inspector: 'an inspector’s',
+  otherEmployer: 'another employer’s',
+  other: 'somebody else’s',
 };
 
 export type ReportedWords = typeof en;

@@ -89,7 +89,8 @@ export const en = {
   },
   employment: {
     heading: 'Works here from and to',
-    intro: 'Both may stay empty. Notices to people who have left are sent after them.',
+    intro:
+      'Both may stay empty. Somebody who has left is no longer offered for the day’s list; what is owed to them stays owed.',
     from: 'From',
     to: 'To',
     toHint: 'Empty while the person still works here',

@@ -72,7 +72,7 @@ describe('a measurement that was reported to us', () => {
       accuracy: 'notStated',
     });
     const line = await screen.findByRole('link', { name: /^Ada Quill: scraping paint by hand, 12 November 2026/ });
-    expect(line).toHaveTextContent(/31\.5.µg\/m³ over 8 hours, from the consultant Level Air Consulting/);
+    expect(line).toHaveTextContent(/31\.5.µg\/m³ over 8 hours, a consultant’s \(Level Air Consulting\)/);
     expect(line).toHaveTextContent('without flow readings of our own');
   });
 

@@ -5,10 +5,10 @@ import type { TaskGroup } from '#findings/duties/taskGroup.ts';
 import type { Book } from '#records/book.ts';
 import { taskById } from '#reference/tasks.ts';
 import { en as words } from '#words/groups.ts';
-import { formatEstimate } from '#words/quantity.ts';
+import { formatEstimate, inSentence } from '#words/quantity.ts';
 
 export const taskNames = (taskIds: readonly string[]): readonly string[] =>
-  taskIds.map((id) => taskById(id)?.en ?? id).map((name, at) => (at === 0 ? name : name.toLowerCase()));
+  taskIds.map((id) => taskById(id)?.en ?? id).map((name, at) => (at === 0 ? name : inSentence(name)));
 
 export const groupName = ({ taskIds, setting, jobClassificationId }: TaskGroup, book: Book): string =>
   words.name(

@@ -3,7 +3,7 @@ import { termsOn } from '#findings/duties/resemblance.ts';
 import { resemblanceTerms, type TaskGroup } from '#findings/duties/taskGroup.ts';
 import type { Book } from '#records/book.ts';
 import { en as words } from '#words/groups.ts';
-import { formatList } from '#words/quantity.ts';
+import { formatList, inSentence } from '#words/quantity.ts';
 import { en as reliance } from '#words/reliance.ts';
 import { taskNames } from './groupText.ts';
 
@@ -15,7 +15,7 @@ export function termsInWords(group: TaskGroup, book: Book): readonly (readonly [
   return resemblanceTerms.map((term) => {
     const parts = Object.entries(terms[term]).map(([name, value]) => {
       if (value === null) return `${reliance.label(name)} ${reliance.notWrittenDown}`;
-      return name === 'tasks' ? formatList(taskNames(value.split('+'))).toLowerCase() : reliance.value(name, value);
+      return name === 'tasks' ? inSentence(formatList(taskNames(value.split('+')))) : reliance.value(name, value);
     });
     return [words.termNames[term], parts.join(', ')] as const;
   });

@@ -6,12 +6,12 @@ import { relianceOf } from '#findings/duties/reliance.ts';
 import { groupDaysOf } from '#findings/duties/taskGroups.ts';
 import type { Book, ShiftRecord } from '#records/book.ts';
 import { taskById } from '#reference/tasks.ts';
-import { formatEstimate } from '#words/quantity.ts';
+import { formatEstimate, inSentence } from '#words/quantity.ts';
 import { en as words } from '#words/reliance.ts';
 import { emptyRely, relianceSoFar, type Work } from './relyDraft.ts';
 
 export const taskNames = (taskIds: readonly string[]): readonly string[] =>
-  taskIds.map((id) => (taskById(id)?.en ?? id).toLowerCase());
+  taskIds.map((id) => inSentence(taskById(id)?.en ?? id));
 
 /** The groups that work at this shift, by the roster and the samples. */
 export function workOfShift(shiftId: string, book: Book): readonly Work[] {

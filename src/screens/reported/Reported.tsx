@@ -13,6 +13,7 @@ import { taskById } from '#reference/tasks.ts';
 import { deviceZone } from '#store/device.ts';
 import { useFoundInBook } from '#store/hooks/useDuties.ts';
 import { useBookMeta, useNow } from '#store/hooks.ts';
+import { inSentence } from '#words/quantity.ts';
 import { en as words } from '#words/reported.ts';
 import { ReportedForm } from './ReportedForm.tsx';
 
@@ -70,4 +71,4 @@ const workerOf = ({ workerId }: ReportedRecord, book: Book): string =>
   book.people.get(workerId ?? '')?.name ?? words.notInBook;
 
 const tasksOf = ({ taskIds }: ReportedRecord): readonly string[] =>
-  taskIds.map((id) => (taskById(id)?.en ?? id).toLowerCase());
+  taskIds.map((id) => inSentence(taskById(id)?.en ?? id));

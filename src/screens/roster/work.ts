@@ -3,6 +3,7 @@ import type { Book, PersonRecord, SampleRecord } from '#records/book.ts';
 import type { FactBody } from '#records/fact.ts';
 import { respirators } from '#reference/respirators.ts';
 import { taskById } from '#reference/tasks.ts';
+import { inSentence } from '#words/quantity.ts';
 import { en as words } from '#words/roster.ts';
 
 export interface WorkText {
@@ -90,7 +91,7 @@ export const isHere = ({ employed }: PersonRecord, day: string): boolean =>
   (employed?.fromOn ?? day) <= day && day <= (employed?.toOn ?? day);
 
 export const taskNames = (taskIds: readonly string[]): readonly string[] =>
-  taskIds.map((id) => (taskById(id)?.en ?? id).toLowerCase());
+  taskIds.map((id) => inSentence(taskById(id)?.en ?? id));
 
 export function respiratorName(id: string): string {
   if (id === 'none' || id === 'notNoted') return words.respiratorDetail[id];
