@@ -75,6 +75,8 @@ export const en = {
   protectionDetail: (paragraph: string) => `29 CFR 1926.62${paragraph}`,
   leastFactor: (apf: number) =>
     `A respirator with protection factor ${apf} or more for up to 8 hours of work; a longer day takes more`,
+  leastFactorOpen: (apf: number) =>
+    `A respirator with protection factor not under ${apf}: the rule says no upper level, so no factor follows from it; whoever is competent decides how much more`,
   leastFactorOwn:
     'worked out from the presumed level and the table of protection factors, for a shift of 8 hours or less',
   respirators: 'Which respirators reach it in up to 8 hours of work',

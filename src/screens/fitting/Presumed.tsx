@@ -37,7 +37,9 @@ export function Presumed({ presumption }: { readonly presumption: PresumptionFin
         <Lines heading={words.meanwhile}>
           {interimProtections.map(({ key, paragraph, source }) => (
             <Line key={key} detail={isCitable(source) ? words.protectionDetail(paragraph) : undefined}>
-              {key === 'respirator' && leastApf !== null ? words.leastFactor(leastApf.value) : words.protection[key]}
+              {key === 'respirator' && leastApf !== null
+                ? factorText(presumption, leastApf.value)
+                : words.protection[key]}
             </Line>
           ))}
         </Lines>
@@ -47,6 +49,10 @@ export function Presumed({ presumption }: { readonly presumption: PresumptionFin
     </section>
   );
 }
+
+/** Where the rule says no upper level, no factor is named: only what is known to be too little. */
+const factorText = ({ tier }: PresumptionFinding, apf: number): string =>
+  tier === '1b' ? words.leastFactorOpen(apf) : words.leastFactor(apf);
 
 const shownAtMost = 3;
 
