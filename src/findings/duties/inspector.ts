@@ -137,7 +137,9 @@ const courseHere = (course: Course, measured: Seen): Course => ({
   ...course,
   lastMeasurementId:
     course.lastMeasurementId !== null && measured.has(course.lastMeasurementId) ? course.lastMeasurementId : null,
-  steps: course.steps.map((step) => ({ ...step, measurementIds: only(step.measurementIds, measured), because: [] })),
+  steps: course.steps
+    .map((step) => ({ ...step, measurementIds: only(step.measurementIds, measured), because: [] }))
+    .filter(({ measurementIds }) => measurementIds.length > 0),
   changeOwed: course.changeOwed && { ...course.changeOwed, because: [] },
 });
 
