@@ -31,7 +31,7 @@ export const en = {
       byDate: (day: string) => `next by ${day}`,
       overdue: (day: string) => `was due ${day}`,
       beforeNextTime: 'next before or on the first day this task is done again',
-      now: 'due now',
+      now: (day: string | null) => (day === null ? 'due now' : `due now, in any case by ${day}`),
     },
     run: (count: number, of: number, towards: 'none' | 'sixMonthly') =>
       towards === 'none'

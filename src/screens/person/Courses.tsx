@@ -19,7 +19,11 @@ export interface OfPersonProps {
 
 function dueText({ due, dueOn, overdue }: Course): string {
   if (due === 'byDate' && dueOn !== null) return overdue ? words.due.overdue(day(dueOn)) : words.due.byDate(day(dueOn));
-  return due === 'beforeNextTime' ? words.due.beforeNextTime : due === 'now' ? words.due.now : '';
+  return due === 'beforeNextTime'
+    ? words.due.beforeNextTime
+    : due === 'now'
+      ? words.due.now(dueOn === null ? null : day(dueOn))
+      : '';
 }
 
 const stands = (course: Course): string =>

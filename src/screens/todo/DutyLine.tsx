@@ -6,6 +6,7 @@ import { hrefOf } from '#parts/href.ts';
 import type { Book } from '#records/book.ts';
 import { isCitable } from '#reference/source.ts';
 import { presumedNote, whoseDecision } from '#words/duties.ts';
+import { formatDay } from '#words/quantity.ts';
 import { dayInList, whenText, en as words } from '#words/todo.ts';
 import { becauseOf, dutyPath, fulfilledAt } from './dutyPaths.ts';
 import styles from './todo.module.css';
@@ -40,7 +41,7 @@ function detailsOf(duty: Duty, { duties, book }: Omit<DutyLineProps, 'duty'>): r
 }
 
 const doneOf = (done: NonNullable<Duty['done']>, book: Book): readonly string[] => [
-  words.doneOn(done.on, book.people.get(done.byId ?? '')?.name ?? null),
+  words.doneOn(formatDay(done.on), book.people.get(done.byId ?? '')?.name ?? null),
   done.whereItLies === null ? words.noPlace : words.whereItLies(done.whereItLies),
 ];
 
