@@ -118,7 +118,7 @@ function wishesOf(random: Seeded, writer: string, bookId: string | null, files: 
   const shiftId = `${siteId}.2026-11-0${between(1, 9)}`;
   put('shiftOpened.v1', `shift:${shiftId}`, { shiftId, siteId, workOn: shiftId.slice(-10) });
   for (let count = between(0, 3); count > 0; count -= 1) putSample(random, put, shiftId, keep);
-  if (between(0, 1) === 0) putTold(random, put, shiftId, keep);
+  if (between(0, 3) === 0) putTold(random, put, shiftId, keep);
   if (between(0, 2) === 0) {
     const [boxId, { hash: pdfHash }] = [id(), keep(fileOf(random, 'application/pdf', 60, 3000))];
     const sheet = { revision: '1', paper: 'a4', sheet: { remark: pick(words) }, pdfHash, heads: [] };
