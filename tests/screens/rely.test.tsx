@@ -11,6 +11,7 @@ import {
   journal,
   lastFact,
   put,
+  putOnSample,
   type Stage,
   screen,
   setStage,
@@ -169,6 +170,23 @@ describe('task groups', () => {
     await heading('Sanding by hand, wet, indoors');
     expect(screen.getByText('Otto Oakum (Shore Scaffolds)')).toBeVisible();
     expect(screen.getByText(/^Presumed until measured/)).toBeVisible();
+  });
+
+  test('in writing, a measurement stands for a worker of another firm too; nobody ticked is told', async () => {
+    await putOnSample(stage);
+    const sid = newId();
+    const person = { name: 'Sid Shore', identifier: null, language: 'en', jobClassificationId: null } as const;
+    await put([newFact('personAdded.v1', { personId: sid, ...person, employer: 'Shore Scaffolds' }, entry())]);
+    const workdayId = `${stage.day.personId}.2026-11-25`;
+    const user = visit(`/groups?stands=${workdayId}`);
+    await heading('This measurement stands for these workers too');
+    await user.click(await button('Save it in writing'));
+    await waitFor(() => expect(alerts()).toMatch(/Tick at least one worker/));
+    expect(await lastFact('representsStated.v1')).toBeUndefined();
+    await user.click(screen.getByRole('checkbox', { name: 'Sid Shore' }));
+    await user.click(await button('Save it in writing'));
+    expect(await screen.findByText('Stands for Sid Shore')).toBeVisible();
+    expect((await lastFact('representsStated.v1'))?.body).toEqual({ workdayId, workerIds: [sid] });
   });
 
   test('an empty book says where the work is written down', async () => {

@@ -41,6 +41,7 @@ describe("the day's page", () => {
       'Conditions of the day',
       'Box for the laboratory',
       'File for the office',
+      'What follows',
     ]);
   });
 
