@@ -28,10 +28,10 @@ export interface Course {
   readonly band: Band | null;
   /** Calendar months after the sampling date; null where none is due, or where the tasks were not done since. */
   readonly dueOn: string | null;
-  /** `byDate`; `beforeNextTime`: the date falls when nobody does the task, so before or on the first day it is done again. */
+  /** `byDate`; `beforeNextTime`: the date falls when nobody does the task, so before or on the first day it is done again. `now`: undetermined, a change was noted, or the last occasion is in doubt. */
   readonly due: 'none' | 'byDate' | 'beforeNextTime' | 'now';
   readonly overdue: boolean;
-  /** The last occasion proves nothing low, or is not known yet: measuring again is owed, whatever the schedule. */
+  /** The last occasion is in doubt and proves nothing low: measuring again is owed, whatever the schedule. */
   readonly measureAgain?: boolean;
   /** The run of low occasions so far: how many of how many, and from which day another one counts. */
   readonly run: {

@@ -3,16 +3,12 @@
  * noted, in the order of days, to the schedule that stands and the next date. Doubt lets nothing step down, moves no date back and
  * never keeps a schedule from rising.
  */
-import { addDays, addMonths, daysBetween } from '#core/calendar.ts';
+import { addDays, addMonths } from '#core/calendar.ts';
 import type { Course, CourseStep, Schedule } from './course.ts';
+import { belowAtEnd, chained, type Low } from './courseChain.ts';
 import type { ChangeNoted, CourseInput, Occasion } from './courseInput.ts';
 import type { CourseRule, Repeated } from './courseRule.ts';
 import type { Band } from './measurement.ts';
-
-interface Low {
-  readonly on: string;
-  readonly belowActionLevel: boolean;
-}
 
 interface State {
   schedule: Schedule;
@@ -33,12 +29,10 @@ interface State {
 const isRepeated = (schedule: Schedule): schedule is Repeated => schedule === 'sixMonthly' || schedule === 'quarterly';
 const isHigh = ({ band }: Occasion): boolean => band === 'actionLevelToPel' || band === 'abovePel';
 
-type Stepped = Pick<CourseStep, 'to' | 'why' | 'paragraph'>;
-
 function step(
   state: State,
   { on, measurementIds, because }: Pick<Occasion, 'on' | 'measurementIds' | 'because'>,
-  to: Stepped,
+  to: Pick<CourseStep, 'to' | 'why' | 'paragraph'>,
 ): void {
   state.steps.push({ on, measurementIds, because, ...to });
   state.schedule = to.to;
@@ -67,15 +61,6 @@ function high(state: State, occasion: Occasion, rule: CourseRule): void {
   setDate(state, occasion, before, rule);
 }
 
-/** Adds to the low occasions in a row; one that comes too soon begins the row anew. */
-function chained(chain: readonly Low[], low: Low, daysApart: number): readonly Low[] {
-  const last = chain.at(-1);
-  return last && daysBetween(last.on, low.on) >= daysApart ? [...chain, low] : [low];
-}
-
-const belowAtEnd = (chain: readonly Low[]): readonly Low[] =>
-  chain.slice(chain.findLastIndex(({ belowActionLevel }) => !belowActionLevel) + 1);
-
 /** Proven low while a schedule runs: the row grows, and when it is long enough the schedule steps down or stops. */
 function low(state: State, occasion: Occasion, rule: CourseRule): void {
   const { schedule } = state;
@@ -97,19 +82,20 @@ const stepsTowardsLess = (occasion: Occasion, schedule: Schedule): boolean =>
 
 function begin(state: State, occasion: Occasion, rule: CourseRule): void {
   const before = state.schedule;
-  if (before === 'undetermined')
-    step(state, occasion, { to: 'none', why: 'begins', paragraph: rule.paragraphBySchedule.none });
+  const paragraph = rule.paragraphBySchedule.none;
+  if (before === 'undetermined') step(state, occasion, { to: 'none', why: 'begins', paragraph });
   setDate(state, occasion, before, rule);
 }
 
 function takeOccasion(state: State, occasion: Occasion, rule: CourseRule): void {
   const { relation, resultOwed } = occasion;
+  const own = relation !== 'roster';
   const raises = isHigh(occasion);
-  if (relation === 'roster' && (!raises || state.decidedByOwn)) return;
+  if (!own && (!raises || state.decidedByOwn)) return;
   const lowers = stepsTowardsLess(occasion, state.schedule);
-  if (resultOwed && relation !== 'roster')
-    step(state, occasion, { to: state.schedule, why: 'owed', paragraph: rule.paragraphBySchedule[state.schedule] });
-  state.last = occasion;
+  const paragraph = rule.paragraphBySchedule[state.schedule];
+  if (own && resultOwed) step(state, occasion, { to: state.schedule, why: 'owed', paragraph });
+  if (own) state.last = occasion;
   state.band = occasion.band;
   if (lowers && isRepeated(state.schedule)) low(state, occasion, rule);
   else {
@@ -117,10 +103,13 @@ function takeOccasion(state: State, occasion: Occasion, rule: CourseRule): void 
     if (raises) high(state, occasion, rule);
     else if (lowers) begin(state, occasion, rule);
   }
-  if (!raises && !lowers) return;
+  if (raises || lowers) note(state, occasion.sound, own);
+}
+
+function note(state: State, sound: boolean, own: boolean): void {
   state.known = true;
-  state.decided ||= occasion.sound;
-  state.decidedByOwn ||= occasion.sound && relation !== 'roster';
+  state.decided ||= sound;
+  state.decidedByOwn ||= sound && own;
   state.changeOwed = null;
 }
 
@@ -153,12 +142,16 @@ function runOf({ schedule, chain }: State, rule: CourseRule): Course['run'] {
 
 type Due = Pick<Course, 'due' | 'dueOn' | 'overdue'>;
 
-/** Only doubt has decided so far: measuring is owed now. The day passed and the tasks were not done since: before or on the first day that they are done again. */
-function dueOf({ schedule, dueOn, changeOwed, decided }: State, lastDoneOn: string | null, today: string): Due {
-  if (schedule === 'undetermined') return { due: 'now', dueOn: null, overdue: false };
-  if (!isRepeated(schedule) || dueOn === null) return { due: 'none', dueOn: null, overdue: false };
-  const overdue = today > dueOn && lastDoneOn !== null && lastDoneOn >= dueOn;
-  if (changeOwed || !decided) return { due: 'now', dueOn, overdue };
+/** The last occasion that is not by the roster alone; while its result is owed nobody knows of a doubt. */
+const inDoubt = ({ last }: State): boolean => last !== null && !last.sound && !last.resultOwed;
+
+/** The day passed and the tasks were not done since: before or on the first day that they are done again. */
+function dueOf(state: State, lastDoneOn: string | null, today: string): Due {
+  const { schedule, dueOn, changeOwed, decided } = state;
+  const now = schedule === 'undetermined' || changeOwed !== null || inDoubt(state) || (schedule !== 'none' && !decided);
+  if (!isRepeated(schedule) || dueOn === null) return { due: now ? 'now' : 'none', dueOn: null, overdue: false };
+  const overdue = today > dueOn && (lastDoneOn ?? '') >= dueOn;
+  if (now) return { due: 'now', dueOn, overdue };
   if (today <= dueOn || overdue) return { due: 'byDate', dueOn, overdue };
   return { due: 'beforeNextTime', dueOn: null, overdue: false };
 }
@@ -184,7 +177,7 @@ export function courseOf({ workerId, groupKey, occasions, changes, rule, lastDon
     takeOccasion(state, occasion, rule);
   }
   for (const change of left) takeChange(state, change, rule);
-  const { schedule, steps, lastMeasurementId, band, last, changeOwed } = state;
+  const { schedule, steps, lastMeasurementId, band, changeOwed } = state;
   return {
     ...whose,
     schedule,
@@ -192,7 +185,7 @@ export function courseOf({ workerId, groupKey, occasions, changes, rule, lastDon
     lastMeasurementId,
     band,
     ...dueOf(state, lastDoneOn, today),
-    measureAgain: last !== null && !last.sound && !last.resultOwed,
+    measureAgain: inDoubt(state),
     run: runOf(state, rule),
     changeOwed,
   };
