@@ -2,6 +2,7 @@
 import { expect } from '@playwright/test';
 import { fieldPracticeTour } from './everyPageField.ts';
 import { keptTour } from './everyPageKept.ts';
+import { officeTour } from './everyPageOffice.ts';
 import { address, choose, fill, heading, open, pick, type Stop, tap, to, type Visitor } from './everyPageSteps.ts';
 import { rulesTour } from './everyPageWear.ts';
 import { shareNumber } from './sharedNumber.ts';
@@ -252,6 +253,7 @@ export const practiceTour: readonly Stop[] = [
   pick('/lists', 'filled', { go: to('/lists'), shows: 'Tallow Street Library', tab: true }),
   pick('/lists', 'filled', { as: 'person', go: (v) => tap(v, /^Pia Putty/), shows: 'Why is it changed?' }),
   pick('/who', 'filled', { go: to('/who'), shows: 'In whose hands is it?', tab: true }),
+  ...officeTour,
   ...keptTour,
   pick('/received', 'filled', { go: receiveTwo, shows: 'sheet.pdf', tab: true }),
   pick('/start', 'empty', { as: 'open-already', go: to('/start'), shows: 'Go to Today' }),
