@@ -1,6 +1,7 @@
 /** Which rules and which formulas a figure was made with: printed on every paper. Made from their content, so no edit is missed. */
 import { formulary } from '#core/formulary.ts';
 import { blankRule } from './blankRule.ts';
+import { allDutyTables } from './duties.ts';
 import { flowTolerance } from './flowTolerance.ts';
 import { allLimitSets, besideSets } from './limits.ts';
 import { methods } from './methods.ts';
@@ -45,6 +46,7 @@ export function editions(): Editions {
     methods(),
     flowTolerance(),
     blankRule(),
+    allDutyTables(),
   ];
   const formulas = [...formulary.values()].map(({ name, unit, inputs, expression, source }) => [
     name,
