@@ -45,10 +45,7 @@ export interface InspectorShift {
 }
 
 /** An earlier measurement that a job here rests on. */
-export interface InspectorRelied {
-  readonly workOn: string;
-  readonly twa8UgPerM3: Estimate | null;
-}
+export type InspectorRelied = Pick<Measurement, 'workOn' | 'twa8UgPerM3'>;
 
 export interface InspectorView {
   readonly siteId: string;
