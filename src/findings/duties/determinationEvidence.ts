@@ -130,8 +130,18 @@ export function once(blocks: readonly DeterminationBlock[]): readonly Determinat
   return [...found.values()];
 }
 
+/** Of a day that we sampled the measurement tells all; the same object gives the same blocks. */
+const heldBlocks = new WeakMap<Measurement, readonly DeterminationBlock[]>();
+
 /** Everything against it but its age and whom it stands for. Empty only where it proves that the day was below the action level. */
 export function evidenceBlocks(measurement: Measurement, book: Book): readonly DeterminationBlock[] {
+  if (!measurement.finding) return freshBlocks(measurement, book);
+  const held = heldBlocks.get(measurement) ?? freshBlocks(measurement, book);
+  heldBlocks.set(measurement, held);
+  return held;
+}
+
+function freshBlocks(measurement: Measurement, book: Book): readonly DeterminationBlock[] {
   const { id, limits, because } = measurement;
   const found = [
     ...reportedBlocks(measurement, book),

@@ -49,6 +49,19 @@ function changesOn(shift: ShiftRecord): DeterminationBlock[] {
   });
 }
 
+const heldShifts = new WeakMap<Book['shifts'], ReadonlyMap<string, readonly ShiftRecord[]>>();
+
+/** By site: the shifts of which somebody was asked what is new. */
+function changedShifts({ shifts }: Book): ReadonlyMap<string, readonly ShiftRecord[]> {
+  const held = heldShifts.get(shifts);
+  if (held) return held;
+  const found = new Map<string, ShiftRecord[]>();
+  for (const shift of shifts.values())
+    if (shift.changes) found.set(shift.siteId, [...(found.get(shift.siteId) ?? []), shift]);
+  heldShifts.set(shifts, found);
+  return found;
+}
+
 /**
  * A change that may bring somebody to the action level asks for additional monitoring, (d)(7): it blocks until a measurement of that day
  * or later proves what is so now. A job that rests on an earlier measurement was asked what is new, or it blocks too.
@@ -56,8 +69,8 @@ function changesOn(shift: ShiftRecord): DeterminationBlock[] {
 export function changeBlocks(scope: Scope, proven: readonly Measurement[], book: Book): DeterminationBlock[] {
   const lastProvenOn = proven.at(-1)?.workOn ?? '';
   const found: DeterminationBlock[] = [];
-  for (const shift of book.shifts.values())
-    if (shift.siteId === scope.siteId && shift.workOn > lastProvenOn) found.push(...changesOn(shift));
+  for (const shift of changedShifts(book).get(scope.siteId) ?? [])
+    if (shift.workOn > lastProvenOn) found.push(...changesOn(shift));
   for (const { reliance } of scope.relied) {
     const on = reliance.shiftId.slice(reliance.shiftId.indexOf('.') + 1);
     if (on > lastProvenOn && !book.shifts.get(reliance.shiftId)?.changes)
@@ -70,35 +83,41 @@ export function changeBlocks(scope: Scope, proven: readonly Measurement[], book:
 const termsHere = resemblanceTerms.filter((term) => term !== 'environment');
 
 type Unalike = { readonly term: ResemblanceTerm; readonly key: 'unlike' | 'resemblanceNotAsked' };
+type Conditions = ShiftRecord['conditions'];
 
-function unalikeTo(
-  shift: ShiftRecord | undefined,
-  measured: ShiftRecord | undefined,
-  taskIds: readonly string[],
-): Unalike[] {
-  const answers = compareTerms(
-    termsOn(measured?.conditions ?? null, taskIds),
-    termsOn(shift?.conditions ?? null, taskIds),
-  );
+function unalikeTo(day: Conditions, measured: Conditions, taskIds: readonly string[]): Unalike[] {
+  const answers = compareTerms(termsOn(measured, taskIds), termsOn(day, taskIds));
   return termsHere.flatMap((term): Unalike[] =>
     answers[term] === 'alike' ? [] : [{ term, key: answers[term] === 'unlike' ? 'unlike' : 'resemblanceNotAsked' }],
   );
 }
 
+/** Days with the same conditions have the same name. */
+const nameOf = (conditions: Conditions): string =>
+  conditions === null ? '' : JSON.stringify({ ...conditions, shiftId: null, remark: null });
+
+/** Against the measured day that it is most like. */
+function leastUnalike(day: Conditions, measured: readonly Conditions[], taskIds: readonly string[]): Unalike[] {
+  const against = measured.map((one) => unalikeTo(day, one, taskIds));
+  return against.sort((a, b) => a.length - b.length)[0] ?? [];
+}
+
 /** Days of this group since the first measurement that proves: each is like a measured one, or it says in which term it is not. */
 export function unlikeDayBlocks(scope: Scope, proven: readonly Measurement[], book: Book): DeterminationBlock[] {
-  const measuredIds = new Set(proven.flatMap(({ shiftIds }) => shiftIds));
   const firstOn = proven[0]?.workOn;
-  const taskIds = scope.days[0]?.taskIds ?? [];
   const found: DeterminationBlock[] = [];
   if (firstOn === undefined) return found;
+  const taskIds = scope.days[0]?.taskIds ?? [];
+  const conditionsOf = (shiftId: string): Conditions => book.shifts.get(shiftId)?.conditions ?? null;
+  const measuredIds = new Set(proven.flatMap(({ shiftIds }) => shiftIds));
+  const measured = new Map([...measuredIds].map((id) => [nameOf(conditionsOf(id)), conditionsOf(id)]));
+  const known = new Map<string, Unalike[]>();
   const since = scope.days.filter(({ workOn, shiftId }) => workOn >= firstOn && !measuredIds.has(shiftId));
-  const onByShift = new Map(since.map(({ shiftId, workOn }) => [shiftId, workOn]));
-  for (const [shiftId, on] of onByShift) {
-    const shift = book.shifts.get(shiftId);
-    const against = [...measuredIds].map((id) => unalikeTo(shift, book.shifts.get(id), taskIds));
-    const least = against.sort((a, b) => a.length - b.length)[0] ?? [];
-    for (const { key, term } of least) found.push(block(key, null, shift?.factIds, { term, on }));
+  for (const [shiftId, on] of new Map(since.map((day) => [day.shiftId, day.workOn]))) {
+    const name = nameOf(conditionsOf(shiftId));
+    const least = known.get(name) ?? leastUnalike(conditionsOf(shiftId), [...measured.values()], taskIds);
+    known.set(name, least);
+    for (const { key, term } of least) found.push(block(key, null, book.shifts.get(shiftId)?.factIds, { term, on }));
   }
   return found;
 }

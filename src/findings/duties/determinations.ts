@@ -20,7 +20,7 @@ import { type Relied, type Scope, scopesOf } from './determinationScope.ts';
 import { isOnOtherFacts, writtenOf } from './determinationWritten.ts';
 import type { Measurement } from './measurement.ts';
 import { relianceOf } from './reliance.ts';
-import { standsFor } from './standsFor.ts';
+import { surelyStandsFor } from './standsFor.ts';
 import type { GroupDay } from './taskGroup.ts';
 
 interface Weighed {
@@ -67,8 +67,9 @@ function weighRelied(
 
 /** Old ones that prove are no longer needed where there are younger ones. */
 function tooOld(proven: readonly Measurement[], on: string): readonly DeterminationBlock[] {
-  const found = proven.map((measurement) => ageBlocks(measurement, on));
-  return found.some((blocks) => blocks.length === 0) ? [] : found.flat();
+  const youngest = proven.at(-1);
+  if (!youngest || ageBlocks(youngest, on).length === 0) return [];
+  return proven.flatMap((measurement) => ageBlocks(measurement, on));
 }
 
 function evidenceOf(scope: Scope, measurements: ReadonlyMap<string, Measurement>, book: Book, on: string): Evidence {
@@ -136,7 +137,7 @@ function determine(
     ...notMeasuredBlocks(scope, proven, book),
   ]);
   const monitored = new Set(used.flatMap(({ workerId }) => workerId ?? []));
-  const represented = new Set(used.flatMap((measurement) => standsFor(measurement, book, days)));
+  const represented = new Set(used.flatMap((measurement) => surelyStandsFor(measurement, book, days)));
   const outcome = used.some(isHigh) ? 'positive' : blocks.length === 0 ? 'negativeMayBeWritten' : 'open';
   const finding: DeterminationFinding = {
     siteId: scope.siteId,

@@ -29,6 +29,28 @@ function toldOfOn(factId: string, workerId: string, tellings: readonly Telling[]
   return days.sort()[0] ?? null;
 }
 
+interface LastDays {
+  readonly dueOn: string;
+  /** Federal holidays not counted. */
+  readonly laterOn: string;
+}
+
+/** Days of receipt are few and results many. */
+const lastDaysBy = new Map<string, LastDays>();
+
+function lastDaysOf(receivedOn: string, daysCount: number): LastDays {
+  const name = `${receivedOn} ${daysCount}`;
+  const held = lastDaysBy.get(name);
+  if (held) return held;
+  if (lastDaysBy.size > 5000) lastDaysBy.clear();
+  const found = {
+    dueOn: workingDayAfter(receivedOn, daysCount, noHolidays),
+    laterOn: workingDayAfter(receivedOn, daysCount, isFederalHoliday),
+  };
+  lastDaysBy.set(name, found);
+  return found;
+}
+
 interface Clock {
   readonly receipt: Receipt;
   readonly dueOn: string;
@@ -42,7 +64,7 @@ function clockOf(
   affectedIds: readonly string[],
   tellings: readonly Telling[],
 ): Clock {
-  const dueOn = workingDayAfter(receipt.receivedOn, daysCount, noHolidays);
+  const { dueOn } = lastDaysOf(receipt.receivedOn, daysCount);
   const told = affectedIds.map((workerId) => toldOfOn(receipt.factId, workerId, tellings));
   return { receipt, dueOn, open: told.includes(null), late: told.some((on) => on !== null && on > dueOn) };
 }
@@ -68,7 +90,7 @@ function noticeOwed(
     .sort(byReceipt)
     .map((receipt) => clockOf(receipt, daysCount, affectedIds, tellings));
   const { receipt, dueOn } = running(clocks);
-  const laterOn = workingDayAfter(receipt.receivedOn, daysCount, isFederalHoliday);
+  const { laterOn } = lastDaysOf(receipt.receivedOn, daysCount);
   const toldIds = affectedIds.filter((id) => tellings.some(({ whole, toldOn }) => whole && toldOn.has(id)));
   const openIds = affectedIds.filter((id) => !toldIds.includes(id));
   const asked = statementAsked(measurement);

@@ -74,6 +74,7 @@ const zoneOf = ({ siteId }: Measurement, book: Book): string => (siteId && book.
 
 /** The notices of a measurement as they count, in the order in which they were issued. */
 export function tellingsOf(measurement: Measurement, notices: readonly NoticeRecord[], book: Book): readonly Telling[] {
+  if (notices.length === 0) return [];
   const replaced = replacedBy(measurement, book);
   const zone = zoneOf(measurement, book);
   const inOrder = [...notices].sort((a, b) => (a.issued.at < b.issued.at ? -1 : a.issued.at > b.issued.at ? 1 : 0));
