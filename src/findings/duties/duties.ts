@@ -45,6 +45,20 @@ function dutyOf(row: DutyRow, met: Met, ground: Ground): Duty | null {
   };
 }
 
+/** What goes with its trigger is made of row and trigger alone: the same trigger makes the same duty. */
+const madeOf = new WeakMap<Met, Map<DutyRow, Duty | null>>();
+
+function dutyOnce(row: DutyRow, met: Met, ground: Ground): Duty | null {
+  if (row.lasts !== 'untilItFalls') return dutyOf(row, met, ground);
+  const byRow = madeOf.get(met) ?? new Map<DutyRow, Duty | null>();
+  const before = byRow.get(row);
+  if (before !== undefined) return before;
+  const duty = dutyOf(row, met, ground);
+  byRow.set(row, duty);
+  madeOf.set(met, byRow);
+  return duty;
+}
+
 const rank = ({ done, overdue, dueOn }: Duty): number => (done ? 3 : overdue ? 0 : dueOn === null ? 2 : 1);
 const text = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
@@ -62,7 +76,7 @@ export function dutiesOf(parts: DutyParts, book: Book, today: string): readonly 
   const ground = groundOf(parts, book, today);
   const sight: Sight = { ground, levels: levelsOf(ground), daysAt: daysAtOf(ground) };
   const duties = rowsOn(today, ground.table).flatMap((row) =>
-    triggerNamed(row.trigger)(sight, row).flatMap((met) => dutyOf(row, met, ground) ?? []),
+    triggerNamed(row.trigger)(sight, row).flatMap((met) => dutyOnce(row, met, ground) ?? []),
   );
   return duties.sort(inOrder);
 }

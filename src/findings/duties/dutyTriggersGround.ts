@@ -67,7 +67,16 @@ function withDay(turn: Turn | undefined, { workerId, workOn, because }: GroupDay
   return turn;
 }
 
-function gathered(days: readonly GroupDay[]): Gathered[] {
+/** Made once for a list of days, which is never changed. */
+const gatheredOf = new WeakMap<readonly GroupDay[], readonly Gathered[]>();
+
+function gathered(days: readonly GroupDay[]): readonly Gathered[] {
+  const made = gatheredOf.get(days) ?? gather(days);
+  gatheredOf.set(days, made);
+  return made;
+}
+
+function gather(days: readonly GroupDay[]): readonly Gathered[] {
   const byJob = new Map<string, Gathered>();
   for (const day of days) {
     const key = keyOf(day.siteId, day.groupKey);

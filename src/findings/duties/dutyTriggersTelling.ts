@@ -17,7 +17,20 @@ function toldOf(notice: NoticeOwed, book: Book, siteId: string | null): Duty['do
   return last ? { on: dayOf(last.at, zone), byId: last.by, whereItLies: null } : null;
 }
 
+/** Made once for a notice, which is never changed, while what else it is made from is the same. */
+const made = new WeakMap<NoticeOwed, { readonly from: readonly unknown[]; readonly met: Met | null }>();
+
 function ofNotice(notice: NoticeOwed, sight: Parameters<Trigger>[0]): Met | null {
+  const { parts, book } = sight.ground;
+  const from = [parts.measurements.get(notice.measurementId), book.notices, book.sites];
+  const before = made.get(notice);
+  if (before && from.every((one, i) => one === before.from[i])) return before.met;
+  const met = metOf(notice, sight);
+  made.set(notice, { from, met });
+  return met;
+}
+
+function metOf(notice: NoticeOwed, sight: Parameters<Trigger>[0]): Met | null {
   const { parts, book } = sight.ground;
   const measurement = parts.measurements.get(notice.measurementId);
   if (!measurement?.limits.heldComplete) return null;

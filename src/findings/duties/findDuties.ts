@@ -71,7 +71,12 @@ export function findDuties(book: Book, today: string, before?: DutiesOfBook): Du
     ...(changed ? stageAgain(changed) : stageOf(measurements, days, book, today)),
   };
   const { days: _, ...result } = parts;
-  const found = { today, ...result, duties: dutiesOf(parts, book, today), notHeld: notHeldOf(days, book) };
+  const found = {
+    today,
+    ...result,
+    duties: dutiesOf(parts, book, today),
+    notHeld: sameDays && earlier.found.notHeld ? earlier.found.notHeld : notHeldOf(days, book),
+  };
   madeFrom.set(found, { found, book, days });
   return found;
 }
