@@ -6,46 +6,14 @@ import type { Book } from '#records/book.ts';
 import { type LimitsHere, limitSetOn } from '#reference/limits.ts';
 import { higherBand } from './band.ts';
 import type { Course } from './course.ts';
-import type { ChangeNoted, Occasion } from './courseInput.ts';
+import { gatherChanges } from './courseChanges.ts';
+import { type Gathered, Gathering, noteDone } from './courseGathering.ts';
+import type { Occasion } from './courseInput.ts';
 import { type CourseRule, courseRuleOf } from './courseRule.ts';
 import { courseOf } from './courseSteps.ts';
 import type { Measurement } from './measurement.ts';
-import { namedInWriting, rosterDaysOf } from './standsFor.ts';
-import type { GroupDay } from './taskGroup.ts';
-import { changeNotedOn } from './taskGroups.ts';
-
-/** What is gathered of one worker in one group. */
-interface Gathered {
-  readonly workerId: string;
-  readonly groupKey: string;
-  readonly occasionByDay: Map<string, Occasion>;
-  readonly changes: ChangeNoted[];
-  rule: CourseRule | null;
-  lastDoneOn: string | null;
-  /** The first day on which an occasion of the worker's own, or in writing, said something. */
-  decidedOn: string | null;
-}
-
-class Gathering {
-  readonly found = new Map<string, Gathered>();
-
-  of(workerId: string, groupKey: string): Gathered {
-    const key = `${workerId} ${groupKey}`;
-    const known = this.found.get(key);
-    if (known) return known;
-    const made: Gathered = {
-      workerId,
-      groupKey,
-      occasionByDay: new Map(),
-      changes: [],
-      rule: null,
-      lastDoneOn: null,
-      decidedOn: null,
-    };
-    this.found.set(key, made);
-    return made;
-  }
-}
+import { mayBeDaysOf, namedInWriting, rosterDaysOf } from './standsFor.ts';
+import { type GroupDay, mayBeSameGroup } from './taskGroup.ts';
 
 /** What a measurement says, and nothing stands against. */
 const isSound = ({ band, blocks, provesBelowActionLevel, provesNotAbovePel }: Measurement): boolean =>
@@ -138,6 +106,17 @@ function addCounted(measurement: Measurement, named: Named, book: Book, into: Ga
   return workerId === null ? written : written.add(workerId);
 }
 
+/** Where its group is not sure it raises every one that it may have been of, and breaks a row there; it lowers none. */
+function addMayBe(measurement: Measurement, counted: ReadonlySet<string>, into: Gathering): void {
+  const { workerId, mayBeKeys = [] } = measurement;
+  if (measurement.provesBelowActionLevel) return;
+  const unsure = { ...measurement, provesNotAbovePel: false };
+  for (const key of mayBeKeys)
+    for (const id of counted)
+      if (raises(measurement) || into.found.has(`${id} ${key}`))
+        addOccasion(into.of(id, key), unsure, id === workerId ? 'own' : 'written');
+}
+
 const nobody: ReadonlySet<string> = new Set();
 
 function setDecided(gathered: Gathered): void {
@@ -145,34 +124,43 @@ function setDecided(gathered: Gathered): void {
     if (sound && (gathered.decidedOn === null || on < gathered.decidedOn)) gathered.decidedOn = on;
 }
 
+/** Groups of a day on the roster that it raises: its own, and those it may have been of. Not where the measurement counts already. */
+function groupsOf(day: GroupDay, measurement: Measurement, counted: ReadonlySet<string>): readonly string[] {
+  const measured = [measurement.groupKey, ...(measurement.mayBeKeys ?? [])];
+  const may = (day.mayBeKeys ?? []).filter((key) => measured.some((one) => mayBeSameGroup(one, key)));
+  const keys = [day.groupKey, ...may];
+  return counted.has(day.workerId) ? keys.filter((key) => !measured.includes(key)) : keys;
+}
+
 function gatherMeasurements(
   measurements: ReadonlyMap<string, Measurement>,
   days: readonly GroupDay[],
   book: Book,
+  today: string,
   into: Gathering,
 ): void {
   const named = namedByDeterminations(book);
   const countedById = new Map<string, ReadonlySet<string>>();
   for (const measurement of measurements.values())
     countedById.set(measurement.id, addCounted(measurement, named, book, into));
+  for (const measurement of measurements.values())
+    addMayBe(measurement, countedById.get(measurement.id) ?? nobody, into);
+  gatherChanges(days, book, today, into);
   for (const gathered of into.found.values()) setDecided(gathered);
   for (const measurement of measurements.values()) {
     const counted = countedById.get(measurement.id) ?? nobody;
-    const others = raises(measurement) ? rosterDaysOf(measurement, days) : [];
+    const others = raises(measurement) ? [...rosterDaysOf(measurement, days), ...mayBeDaysOf(measurement, days)] : [];
     for (const day of others)
-      if (day.groupKey !== measurement.groupKey || !counted.has(day.workerId))
-        addOfRoster(into.of(day.workerId, day.groupKey), measurement);
+      for (const key of groupsOf(day, measurement, counted)) addOfRoster(into.of(day.workerId, key), measurement);
   }
 }
 
 function gatherDays(days: readonly GroupDay[], book: Book, today: string, into: Gathering): void {
-  for (const { workerId, groupKey, workOn, shiftId, siteId } of days) {
+  for (const { workerId, groupKey, workOn, siteId } of days) {
     if (workOn > today) continue;
     const own = into.of(workerId, groupKey);
-    if (own.lastDoneOn === null || own.lastDoneOn < workOn) own.lastDoneOn = workOn;
+    noteDone(own, workOn);
     own.rule ??= ruleOf(limitSetOn(workOn, book.sites.get(siteId)?.stateCode ?? ''));
-    const change = changeNotedOn(book.shifts.get(shiftId));
-    if (change) own.changes.push(change);
   }
 }
 
@@ -187,7 +175,7 @@ export function coursesOf(
 ): readonly Course[] {
   const gathering = new Gathering();
   gatherDays(days, book, today, gathering);
-  gatherMeasurements(measurements, days, book, gathering);
+  gatherMeasurements(measurements, days, book, today, gathering);
   const found = [...gathering.found.values()].sort(
     (a, b) => compare(a.workerId, b.workerId) || compare(a.groupKey, b.groupKey),
   );

@@ -10,7 +10,7 @@ import type { ExposureDay, ExposureDays } from './exposureDays.ts';
 import { GroupEvidence, sideOfActionLevel } from './groupEvidence.ts';
 import type { Measurement } from './measurement.ts';
 import { mostWithin, runningWithin } from './rollingYear.ts';
-import { coverKey, coverKeysOf, namedInWriting } from './standsFor.ts';
+import { coverKey, coverKeysOf, mayBeDaysOf, namedInWriting } from './standsFor.ts';
 import type { GroupDay } from './taskGroup.ts';
 
 /** What one worker did and breathed on one day. */
@@ -54,21 +54,31 @@ function workerDaysOf(
   return [...found.byKey.values()].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
 }
 
+function add<K>(byKey: Map<K, Measurement[]>, key: K, one: Measurement): void {
+  const own = byKey.get(key);
+  if (own) own.push(one);
+  else byKey.set(key, [one]);
+}
+
 /** By shift and group: what stands there by the roster. */
 class OnShift {
   private readonly found = new Map<string, Measurement[]>();
+  /** What may stand there, and is not low. */
+  private readonly mayBe = new Map<GroupDay, Measurement[]>();
 
   constructor(measurements: ReadonlyMap<string, Measurement>, days: readonly GroupDay[]) {
-    for (const measurement of measurements.values())
-      for (const key of coverKeysOf(measurement, days)) {
-        const own = this.found.get(key);
-        if (own) own.push(measurement);
-        else this.found.set(key, [measurement]);
-      }
+    for (const measurement of measurements.values()) {
+      for (const key of coverKeysOf(measurement, days)) add(this.found, key, measurement);
+      if (sideOfActionLevel(measurement) === 'no') continue;
+      for (const day of mayBeDaysOf(measurement, days)) add(this.mayBe, day, measurement);
+    }
   }
 
   standingFor({ groupDays, inWriting, workerId }: WorkerDay): readonly Measurement[] {
-    const byRoster = groupDays.flatMap((day) => this.found.get(coverKey(day.shiftId, day.groupKey)) ?? []);
+    const byRoster = groupDays.flatMap((day) => [
+      ...(this.found.get(coverKey(day.shiftId, day.groupKey)) ?? []),
+      ...(this.mayBe.get(day) ?? []),
+    ]);
     return [...new Set([...byRoster, ...inWriting])].filter((one) => one.workerId !== workerId);
   }
 }

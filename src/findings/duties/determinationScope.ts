@@ -1,6 +1,7 @@
 /** What bears on the initial determination of one task group at one site: its days there, what was measured there, what a job rests on. */
 import type { Book, RelianceRecord } from '#records/book.ts';
 import type { Measurement } from './measurement.ts';
+import { rosterDaysOf } from './standsFor.ts';
 import { type GroupDay, groupKeyOf } from './taskGroup.ts';
 
 export interface Relied {
@@ -55,7 +56,19 @@ function bearsOn({ receipts, resultOwed, finding }: Measurement, boxedIds: Reado
   return receipts.length > 0 || resultOwed || (finding?.samples ?? []).some(({ sampleId }) => boxedIds.has(sampleId));
 }
 
-/** By site and group. */
+/** Other sites and groups that a day was, or may have been, of: a day at two sites, entries that differ. */
+function elsewhere(measurement: Measurement, days: readonly GroupDay[]): readonly (readonly [string, string])[] {
+  const { workerId, siteId, groupKey, shiftIds, mayBeKeys = [] } = measurement;
+  if (siteId === null || (mayBeKeys.length === 0 && shiftIds.length < 2)) return [];
+  const own = rosterDaysOf(measurement, days).filter((day) => day.workerId === workerId);
+  const found = new Map<string, readonly [string, string]>();
+  for (const key of mayBeKeys) found.set(nameOf(siteId, key), [siteId, key]);
+  for (const day of own) found.set(nameOf(day.siteId, day.groupKey), [day.siteId, day.groupKey]);
+  found.delete(nameOf(siteId, groupKey));
+  return [...found.values()];
+}
+
+/** By site and group. What proves nothing low bears wherever it may belong; what proves low only where it surely does. */
 export function scopesOf(
   measurements: ReadonlyMap<string, Measurement>,
   book: Book,
@@ -70,9 +83,13 @@ export function scopesOf(
   };
   const boxedIds = new Set([...book.boxes.values()].flatMap(({ packed }) => packed.sampleIds));
   for (const day of days) at(day.siteId, day.groupKey).days.push(day);
-  for (const measurement of measurements.values())
-    if (measurement.siteId !== null && bearsOn(measurement, boxedIds))
-      at(measurement.siteId, measurement.groupKey).own.push(measurement);
+  for (const measurement of measurements.values()) {
+    if (measurement.siteId === null || !bearsOn(measurement, boxedIds)) continue;
+    at(measurement.siteId, measurement.groupKey).own.push(measurement);
+    if (measurement.provesBelowActionLevel) continue;
+    for (const [siteId, groupKey] of elsewhere(measurement, days))
+      if (scopes.has(nameOf(siteId, groupKey))) at(siteId, groupKey).own.push(measurement);
+  }
   addReliances(scopes, measurements, book);
   return [...scopes.entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))

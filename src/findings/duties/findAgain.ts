@@ -13,6 +13,7 @@ import type { NoticeOwed } from './notice.ts';
 import { noticesOwed } from './notices.ts';
 import { standsFor } from './standsFor.ts';
 import type { GroupDay } from './taskGroup.ts';
+import { siteOfShift } from './taskGroups.ts';
 
 type Measurements = ReadonlyMap<string, Measurement>;
 
@@ -121,16 +122,20 @@ export function coursesAgain(changed: Changed): readonly Course[] {
   );
 }
 
+/** A day at two sites bears on both. */
+const sitesOf = ({ siteId, shiftIds }: Measurement): readonly string[] =>
+  siteId === null ? [] : [siteId, ...shiftIds.map(siteOfShift)];
+
 /** A determination rests on what was measured at its site, and on what a job there relies on. */
 export function determinationsAgain(changed: Changed): readonly DeterminationFinding[] {
   const { ids, measurements, earlier, book, days, today } = changed;
-  const sites = new Set(beforeAndNow(changed).flatMap(({ siteId }) => siteId ?? []));
+  const sites = new Set(beforeAndNow(changed).flatMap(sitesOf));
   const relied = new Set<string>();
   for (const { measurementId, shiftId } of book.reliances.values())
-    if (ids.has(measurementId)) sites.add(shiftId.slice(0, -11));
+    if (ids.has(measurementId)) sites.add(siteOfShift(shiftId));
   for (const { measurementId, shiftId } of book.reliances.values())
-    if (sites.has(shiftId.slice(0, -11))) relied.add(measurementId);
-  const own = only(measurements, ({ id, siteId }) => (siteId !== null && sites.has(siteId)) || relied.has(id));
+    if (sites.has(siteOfShift(shiftId))) relied.add(measurementId);
+  const own = only(measurements, (one) => sitesOf(one).some((id) => sites.has(id)) || relied.has(one.id));
   const shiftIds = new Set([...own.values()].flatMap((one) => one.shiftIds));
   const bearing = days.filter(({ siteId, shiftId }) => sites.has(siteId) || shiftIds.has(shiftId));
   const made = determinationsOf(own, book, bearing, today).filter(({ siteId }) => sites.has(siteId));

@@ -29,6 +29,8 @@ export interface Measurement {
   readonly siteId: string | null;
   readonly shiftIds: readonly string[];
   readonly groupKey: string;
+  /** Other groups that it may have been, or was in part. It can raise there, and relaxes nothing. */
+  readonly mayBeKeys?: readonly string[];
   readonly taskIds: readonly string[];
   readonly jobClassificationId: string | null;
   readonly limits: LimitsHere;

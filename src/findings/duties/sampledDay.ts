@@ -104,16 +104,17 @@ function receiptsOf(samples: readonly SampleRecord[]): readonly Receipt[] {
 const onlyLeast = ({ mass, quality, judged }: SampleFinding): boolean =>
   mass !== null && (quality === 'void' || judged?.estimate.kind === 'atLeast');
 
-/** A day at two sites makes one group of its own: all tasks of the day, in the setting of the first. */
+/** A day at two sites makes one group of its own: all tasks of the day, in the setting of the first. In part it was that of each. */
 function groupOf(tasks: readonly ShiftTasks[]) {
   const taskIds = [...new Set(tasks.flatMap((one) => one.taskIds))].sort();
   const [first] = tasks;
   const jobClassificationId = first?.jobClassificationId ?? null;
-  return {
-    taskIds,
-    jobClassificationId,
-    groupKey: groupKeyOf(first?.setting ?? 'indoors', jobClassificationId, taskIds),
-  };
+  const groupKey = groupKeyOf(first?.setting ?? 'indoors', jobClassificationId, taskIds);
+  const others = new Set(
+    tasks.flatMap((one) => [groupKeyOf(one.setting, one.jobClassificationId, one.taskIds), ...(one.mayBeKeys ?? [])]),
+  );
+  others.delete(groupKey);
+  return { taskIds, jobClassificationId, groupKey, ...(others.size > 0 ? { mayBeKeys: [...others].sort() } : {}) };
 }
 
 /** `slice`: enough for the day. `samples`: the day's own, of which one at least was worn. */

@@ -4,7 +4,7 @@
  */
 import type { Book } from '#records/book.ts';
 import type { Measurement } from './measurement.ts';
-import type { GroupDay } from './taskGroup.ts';
+import { type GroupDay, mayBeSameGroup } from './taskGroup.ts';
 
 type ByGroup = ReadonlyMap<string, readonly GroupDay[]>;
 
@@ -34,6 +34,20 @@ export function namedInWriting({ id }: Pick<Measurement, 'id'>, book: Book): rea
 /** A reported one stands at its site on its day. */
 export const shiftsOf = ({ shiftIds, siteId, workOn }: Measurement): readonly string[] =>
   shiftIds.length > 0 || siteId === null ? shiftIds : [`${siteId}.${workOn}`];
+
+const noDays: readonly GroupDay[] = [];
+
+/** Where the work may have been the same: by an entry that does not say what the others say, or by a classification nobody noted. */
+function mayBeDaysOn({ groupKey, mayBeKeys = [] }: Measurement, there: ByGroup): readonly GroupDay[] {
+  const keys = [groupKey, ...mayBeKeys];
+  const found = new Set<GroupDay>();
+  for (const [key, days] of there)
+    for (const day of days) {
+      const may = [key, ...(day.mayBeKeys ?? [])];
+      if (may.some((one) => keys.some((own) => mayBeSameGroup(one, own)))) found.add(day);
+    }
+  return [...found];
+}
 
 /** The groups that it stands for on a shift: its own, and what the worker is on the roster with (a day at two sites has one at each). */
 function groupsOn({ from, workerId, groupKey, shiftIds }: Measurement, there: ByGroup): readonly string[] {
@@ -68,14 +82,30 @@ export function rosterDaysOf(measurement: Measurement, days: readonly GroupDay[]
   return others.length === 0 ? on(only) : [only, ...others].flatMap(on);
 }
 
-/** Worker ids, the measured one first. */
-export function standsFor(measurement: Measurement, book: Book, days: readonly GroupDay[]): readonly string[] {
-  const own = measurement.workerId === null ? [] : [measurement.workerId];
-  return [
-    ...new Set([
-      ...own,
-      ...rosterDaysOf(measurement, days).map(({ workerId }) => workerId),
-      ...namedInWriting(measurement, book),
-    ]),
-  ];
+/**
+ * Beside those of `rosterDaysOf`: everyone who may have been there. Entries that differ, and classifications that nobody noted, let nobody
+ * drop out of whom it is told to and of whom a high one raises. Nothing may be relaxed by it.
+ */
+export function mayBeDaysOf(measurement: Measurement, days: readonly GroupDay[]): readonly GroupDay[] {
+  const byShift = byShiftOf(days);
+  const found = shiftsOf(measurement).flatMap((shiftId) => {
+    const there = byShift.get(shiftId);
+    return there && there.size > 1 ? mayBeDaysOn(measurement, there) : noDays;
+  });
+  if (found.length === 0) return noDays;
+  const sure = new Set(rosterDaysOf(measurement, days));
+  return found.filter((day) => !sure.has(day));
 }
+
+const whoOf = (measurement: Measurement, found: readonly GroupDay[], book: Book): readonly string[] => {
+  const own = measurement.workerId === null ? [] : [measurement.workerId];
+  return [...new Set([...own, ...found.map(({ workerId }) => workerId), ...namedInWriting(measurement, book)])];
+};
+
+/** Worker ids, the measured one first; also whoever may have been there. */
+export const standsFor = (measurement: Measurement, book: Book, days: readonly GroupDay[]): readonly string[] =>
+  whoOf(measurement, [...rosterDaysOf(measurement, days), ...mayBeDaysOf(measurement, days)], book);
+
+/** Only those of whom nothing leaves it open: for whatever relaxes. */
+export const surelyStandsFor = (measurement: Measurement, book: Book, days: readonly GroupDay[]): readonly string[] =>
+  whoOf(measurement, rosterDaysOf(measurement, days), book);

@@ -14,6 +14,8 @@ export interface GroupDay {
   readonly shiftId: string;
   readonly siteId: string;
   readonly groupKey: string;
+  /** Other groups that it may have been: entries or samples of that shift that do not say the same. They raise and never relax. */
+  readonly mayBeKeys?: readonly string[];
   readonly taskIds: readonly string[];
   readonly jobClassificationId: string | null;
   readonly setting: 'indoors' | 'outdoors';
@@ -39,3 +41,15 @@ export const groupKeyOf = (
   jobClassificationId: string | null,
   taskIds: readonly string[],
 ): string => [setting, jobClassificationId ?? '-', [...new Set(taskIds)].sort().join('+')].join('|');
+
+const partsOf = (key: string): readonly [string, string, string] => {
+  const [setting = '', job = '-', tasks = ''] = key.split('|');
+  return [setting, job, tasks];
+};
+
+/** The same work, as far as anybody noted: a classification that nobody noted may be any. It raises and never relaxes. */
+export function mayBeSameGroup(a: string, b: string): boolean {
+  if (a === b) return true;
+  const [x, y] = [partsOf(a), partsOf(b)];
+  return x[0] === y[0] && x[2] === y[2] && (x[1] === '-' || y[1] === '-');
+}

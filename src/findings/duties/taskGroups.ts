@@ -7,6 +7,7 @@ import { type GroupDay, groupKeyOf, type TaskGroup } from './taskGroup.ts';
 export interface ShiftTasks {
   readonly shiftId: string;
   readonly siteId: string;
+  readonly mayBeKeys?: readonly string[];
   readonly taskIds: readonly string[];
   readonly jobClassificationId: string | null;
   readonly setting: 'indoors' | 'outdoors';
@@ -34,6 +35,26 @@ export function changeNotedOn(shift: ShiftRecord | undefined): { on: string; bec
 
 const last = <T>(values: readonly (T | null)[]): T | null => values.filter((one) => one !== null).at(-1) ?? null;
 
+interface Said {
+  readonly taskIds: readonly string[];
+  readonly jobClassificationId: string | null;
+}
+
+/** The groups that single entries and samples name, where they do not all say what they say together. */
+function mayBe(all: readonly Said[], together: Said & Pick<ShiftTasks, 'setting'>, person: string | null) {
+  if (all.length < 2) return {};
+  const { setting, taskIds } = together;
+  const own = groupKeyOf(setting, together.jobClassificationId, taskIds);
+  const keys = new Set<string>();
+  for (const one of all) {
+    const job = one.jobClassificationId ?? person;
+    keys.add(groupKeyOf(setting, job, one.taskIds)).add(groupKeyOf(setting, job, taskIds));
+    keys.add(groupKeyOf(setting, together.jobClassificationId, one.taskIds));
+  }
+  keys.delete(own);
+  return keys.size === 0 ? {} : { mayBeKeys: [...keys].sort() };
+}
+
 type Sources = Pick<Book, 'sites' | 'people'>;
 
 /** In the order of shift ids. `samples`: of this worker on this day. */
@@ -51,12 +72,17 @@ export function shiftTasksOf(
     const own = worn.filter((one) => one.shiftId === shiftId);
     const siteId = siteOfShift(shiftId);
     const person = people.get(workerId)?.jobClassificationId ?? null;
+    const all = [...own, ...entries];
+    const together = {
+      taskIds: [...new Set(all.flatMap(({ taskIds }) => taskIds))].sort(),
+      jobClassificationId: last([person, ...all.map((one) => one.jobClassificationId)]),
+      setting: sites.get(siteId)?.setting ?? ('indoors' as const),
+    };
     return {
       shiftId,
       siteId,
-      taskIds: [...new Set([...entries, ...own].flatMap(({ taskIds }) => taskIds))].sort(),
-      jobClassificationId: last([person, ...[...own, ...entries].map((one) => one.jobClassificationId)]),
-      setting: sites.get(siteId)?.setting ?? 'indoors',
+      ...together,
+      ...mayBe(all, together, person),
       respirator: last(entries.map(({ respirator }) => respirator)),
       from: entries.length > 0 ? 'roster' : 'sample',
       because: [...entries.map(({ factId }) => factId), ...own.flatMap(({ factIds }) => factIds.slice(0, 1))],

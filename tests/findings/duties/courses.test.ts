@@ -129,12 +129,17 @@ describe('(d)(8)(i), (n)(1)(ii)(D): whom a measurement stands for', () => {
   it('another job classification is another group; whoever is named in writing is in it', () => {
     const people = [
       { ...person(tess, 'Tess'), jobClassificationId: painters },
-      person(vic, 'Vic'),
+      { ...person(vic, 'Vic'), jobClassificationId: 'j00000000002' },
       person(olga, 'Olga'),
     ];
     const days = [{ ...day(tess, workOn, 20), ...represents([olga]) }];
     const book = jobBook({ days, roster: [rosterDay(vic, workOn)], people });
     expect(standing(book)).toEqual([tess, olga]);
+  });
+  it('a classification that nobody noted may be any: he is told too', () => {
+    const people = [{ ...person(tess, 'Tess'), jobClassificationId: painters }, person(vic, 'Vic')];
+    const book = jobBook({ days: [day(tess, workOn, 20)], roster: [rosterDay(vic, workOn)], people });
+    expect(standing(book)).toEqual([tess, vic]);
   });
 });
 
