@@ -2,7 +2,7 @@
 import type { Book, RelianceRecord } from '#records/book.ts';
 import type { Measurement } from './measurement.ts';
 import { rosterDaysOf } from './standsFor.ts';
-import { type GroupDay, groupKeyOf } from './taskGroup.ts';
+import { type GroupDay, groupKeyOf, mayBeSameGroup } from './taskGroup.ts';
 
 export interface Relied {
   readonly reliance: RelianceRecord;
@@ -68,6 +68,26 @@ function elsewhere(measurement: Measurement, days: readonly GroupDay[]): readonl
   return [...found.values()];
 }
 
+/** Groups of one site that may be the same, since nobody noted a classification: days and what proves nothing low bear on both. */
+function bearBeside(scopes: readonly Growing[]): void {
+  const bySite = new Map<string, Growing[]>();
+  for (const scope of scopes) bySite.set(scope.siteId, [...(bySite.get(scope.siteId) ?? []), scope]);
+  const more: (() => void)[] = [];
+  for (const beside of bySite.values())
+    for (const scope of beside)
+      for (const other of beside) {
+        if (other === scope || !mayBeSameGroup(other.groupKey, scope.groupKey)) continue;
+        const open = other.own.filter((one) => !one.provesBelowActionLevel && !scope.own.includes(one));
+        const days = other.days.filter((one) => !scope.days.includes(one));
+        more.push(() => {
+          scope.own.push(...open);
+          scope.days.push(...days);
+        });
+      }
+  // found of what was there before any of it is added
+  for (const add of more) add();
+}
+
 /** By site and group. What proves nothing low bears wherever it may belong; what proves low only where it surely does. */
 export function scopesOf(
   measurements: ReadonlyMap<string, Measurement>,
@@ -90,6 +110,7 @@ export function scopesOf(
     for (const [siteId, groupKey] of elsewhere(measurement, days))
       if (scopes.has(nameOf(siteId, groupKey))) at(siteId, groupKey).own.push(measurement);
   }
+  bearBeside([...scopes.values()]);
   addReliances(scopes, measurements, book);
   return [...scopes.entries()]
     .sort(([a], [b]) => (a < b ? -1 : 1))
