@@ -56,8 +56,11 @@ export function changedIds(before: Measurements, now: Measurements): ReadonlySet
   return changed;
 }
 
-const only = (measurements: Measurements, wanted: (one: Measurement) => boolean): Measurements =>
-  new Map([...measurements].filter(([, one]) => wanted(one)));
+function only(measurements: Measurements, wanted: (one: Measurement) => boolean): Measurements {
+  const found = new Map<string, Measurement>();
+  for (const [id, one] of measurements) if (wanted(one)) found.set(id, one);
+  return found;
+}
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
@@ -107,7 +110,7 @@ function bearingOn(workers: ReadonlySet<string>, { measurements, book, days }: C
     (workerId !== null && workers.has(workerId)) ||
     named.has(id) ||
     on.some((shiftId) => shiftIds.has(shiftId)) ||
-    shiftIds.has(`${siteId}.${workOn}`);
+    (on.length === 0 && shiftIds.has(`${siteId}.${workOn}`));
   return { measurements: only(measurements, bears), days: days.filter(({ shiftId }) => shiftIds.has(shiftId)) };
 }
 
