@@ -111,7 +111,9 @@ function bearingOn(workers: ReadonlySet<string>, { measurements, book, days }: C
     named.has(id) ||
     on.some((shiftId) => shiftIds.has(shiftId)) ||
     (on.length === 0 && shiftIds.has(`${siteId}.${workOn}`));
-  return { measurements: only(measurements, bears), days: days.filter(({ shiftId }) => shiftIds.has(shiftId)) };
+  // a change at a site concerns whoever comes later, so all days of their sites
+  const sites = new Set([...shiftIds].map(siteOfShift));
+  return { measurements: only(measurements, bears), days: days.filter(({ siteId }) => sites.has(siteId)) };
 }
 
 /** A worker's course rests on what stands for this worker. */
