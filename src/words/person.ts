@@ -91,7 +91,7 @@ export const en = {
     least: (apf: string) => `assigned protection factor at least ${apf}`,
     from: {
       result: 'by the result',
-      presumed: 'by what is presumed until it is measured',
+      presumed: 'by what is presumed until a measurement shows less',
       notNeededByResult: 'By the result none is asked for. Whoever wants one gets one.',
     },
     beyond:
