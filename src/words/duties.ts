@@ -1,10 +1,11 @@
 /** A duty in sentences: what to do, because of which finding, what fulfils it, whose decision it is, where it lies. Read by the office. */
+import type { RoundingDirection } from '#core/rounding.ts';
 import type { Duty } from '#findings/duties/duty.ts';
 import { measuring } from './dutyKindsMeasuring.ts';
 import { people } from './dutyKindsPeople.ts';
 import { protecting } from './dutyKindsProtecting.ts';
 import { type DutyNames, type KindInWords, type Said, saidOf } from './dutySaid.ts';
-import { formatDay, formatInWorking } from './quantity.ts';
+import { formatDay, formatInWorking, formatNumber } from './quantity.ts';
 
 export type { DutyNames } from './dutySaid.ts';
 
@@ -39,13 +40,21 @@ export const whoseDecision = (duty: Duty): string => kindOf(duty).whose ?? decid
 
 const number = (value: string | number | undefined): number => (typeof value === 'number' ? value : Number.NaN);
 
+/** Limits are whole numbers or the firm's own: a figure is never rounded onto or over one. Bounds are rounded outwards. */
+function printed(value: number, { params }: Said, direction: RoundingDirection = 'nearest'): string {
+  if (Number.isInteger(value)) return formatInWorking(value, 'µg/m³');
+  const own = number(params.ownLimitUgPerM3);
+  const against = [Math.floor(value), Math.ceil(value), ...(Number.isNaN(own) ? [] : [own])];
+  return `${formatNumber(value, 'µg/m³', { against }, direction)}\u00a0µg/m³`;
+}
+
 /** 'an 8-hour average of 61.4 µg/m³'; '' where none is known. */
-function figure({ params }: Said): string {
-  const { twa8UgPerM3, upToUgPerM3, atLeastUgPerM3 } = params;
-  const value = (of: string | number): string => formatInWorking(number(of), 'µg/m³');
-  if (twa8UgPerM3 !== undefined) return `an 8-hour average of ${value(twa8UgPerM3)}`;
-  if (upToUgPerM3 !== undefined) return `an 8-hour average of up to ${value(upToUgPerM3)}`;
-  return atLeastUgPerM3 === undefined ? '' : `an 8-hour average of at least ${value(atLeastUgPerM3)}`;
+function figure(said: Said): string {
+  const { twa8UgPerM3, upToUgPerM3, atLeastUgPerM3 } = said.params;
+  if (twa8UgPerM3 !== undefined) return `an 8-hour average of ${printed(number(twa8UgPerM3), said)}`;
+  if (upToUgPerM3 !== undefined) return `an 8-hour average of up to ${printed(number(upToUgPerM3), said, 'up')}`;
+  if (atLeastUgPerM3 === undefined) return '';
+  return `an 8-hour average of at least ${printed(number(atLeastUgPerM3), said, 'down')}`;
 }
 
 /** 'above the permissible exposure limit', or by the firm's own one. */
@@ -87,6 +96,14 @@ const days = ({ params, day }: Said): string => {
   return `Because of ${params.daysCount} days at or above the action level from ${day('fromOn')} to ${day('toOn')}${counted}: more than ${params.moreThanDays}.`;
 };
 
+/** The last result is not what put the worker on these dates, and alone does not take them away. null: it is what did. */
+function goesOn(said: Said, rule: string, band: string): string | null {
+  const [day, of, last] = [said.day('workOn'), figure(said), said.params.band];
+  if (last === undefined || last === band || of === '' || day === '' || said.params.ownLimitUgPerM3 !== undefined)
+    return null;
+  return `Because of an earlier result ${rule}; the last one, ${of} on ${day}, does not end it alone.`;
+}
+
 const again = (said: Said): string => `Because it was done last on ${said.day('lastDoneOn')}.`;
 
 type Because = (said: Said, isPresumed: boolean) => string;
@@ -108,11 +125,12 @@ const because: Readonly<Record<string, Because>> = {
     return of === '' ? 'Because what was measured is in doubt.' : `Because what was measured is in doubt: ${of}.`;
   },
   sixMonthly: (said) =>
+    goesOn(said, 'at or above the action level', 'actionLevelToPel') ??
     withFigure(
       said,
       beyond(said, 'from the action level to the permissible exposure limit', 'at or above our own action level'),
     ),
-  quarterly: abovePel,
+  quarterly: (said) => goesOn(said, 'above the permissible exposure limit', 'abovePel') ?? abovePel(said),
   additionalMonitoring: ({ day }) =>
     `Because of what was said to be new, or not known, on ${day('changedOn')}: more people may reach the action level, or go above the permissible limit.`,
   observation: () => 'Because something is measured, or is to be measured.',

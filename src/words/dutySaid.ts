@@ -1,6 +1,6 @@
 /** What a sentence about a duty is made of. */
 import type { Duty } from '#findings/duties/duty.ts';
-import { formatDay, formatList } from './quantity.ts';
+import { formatDay, formatList, inSentence } from './quantity.ts';
 
 /** How ids are called in sentences. */
 export interface DutyNames {
@@ -50,7 +50,7 @@ export const saidOf = (duty: Duty, names: DutyNames): Said => {
   return {
     workers: workersOf(duty.workerIds.map(names.worker)),
     site: duty.siteId === null ? '' : names.site(duty.siteId),
-    tasks: formatList(tasks.map(names.task)),
+    tasks: formatList(tasks.map(names.task).map(inSentence)),
     day,
     params: names.hidesNames ? { ...duty.params, by: 'somebody' } : duty.params,
   };

@@ -66,7 +66,7 @@ describe('as text', () => {
       '--today=2026-10-14',
     ]);
     expect(out).toContain(
-      'Measure Scraping paint by hand at Footbridge: find out whether anybody may reach the action level',
+      'Measure scraping paint by hand at Footbridge: find out whether anybody may reach the action level',
     );
     expect(out).toContain('29 CFR 1926.62 Lead (d)(2)(v)(A).');
     expect(out).toContain('Presumed, not measured.');

@@ -127,7 +127,7 @@ function ofCourse(course: Course, ground: Ground, subject: string): Met | null {
     params: {
       ...tasksOf(last?.taskIds ?? group?.taskIds ?? []),
       ...figureOf(last?.twa8UgPerM3 ?? null),
-      ...(last ? { workOn: last.workOn } : {}),
+      ...(last ? { workOn: last.workOn, band: last.band } : {}),
       ...ownOf(course, last, ground),
     },
     presumed: false,
