@@ -1,11 +1,10 @@
 /** A duty in sentences: what to do, because of which finding, what fulfils it, whose decision it is, where it lies. Read by the office. */
-import type { RoundingDirection } from '#core/rounding.ts';
 import type { Duty } from '#findings/duties/duty.ts';
 import { measuring } from './dutyKindsMeasuring.ts';
 import { people } from './dutyKindsPeople.ts';
 import { protecting } from './dutyKindsProtecting.ts';
-import { type DutyNames, type KindInWords, type Said, saidOf } from './dutySaid.ts';
-import { formatDay, formatInWorking, formatNumber } from './quantity.ts';
+import { type DutyNames, type KindInWords, printedLevel, type Said, saidOf } from './dutySaid.ts';
+import { formatDay, formatInWorking } from './quantity.ts';
 
 export type { DutyNames } from './dutySaid.ts';
 
@@ -38,23 +37,20 @@ const decidedBy: Readonly<Record<Duty['decidedBy'], string>> = {
 
 export const whoseDecision = (duty: Duty): string => kindOf(duty).whose ?? decidedBy[duty.decidedBy];
 
-const number = (value: string | number | undefined): number => (typeof value === 'number' ? value : Number.NaN);
+/** null: the firm's, as of most; said once for the whole list. */
+export const anothersDecision = (duty: Duty): string | null =>
+  kindOf(duty).whose === undefined && duty.decidedBy === 'firm' ? null : whoseDecision(duty);
 
-/** Limits are whole numbers or the firm's own: a figure is never rounded onto or over one. Bounds are rounded outwards. */
-function printed(value: number, { params }: Said, direction: RoundingDirection = 'nearest'): string {
-  if (Number.isInteger(value)) return formatInWorking(value, 'µg/m³');
-  const own = number(params.ownLimitUgPerM3);
-  const against = [Math.floor(value), Math.ceil(value), ...(Number.isNaN(own) ? [] : [own])];
-  return `${formatNumber(value, 'µg/m³', { against }, direction)}\u00a0µg/m³`;
-}
+const number = (value: string | number | undefined): number => (typeof value === 'number' ? value : Number.NaN);
 
 /** 'an 8-hour average of 61.4 µg/m³'; '' where none is known. */
 function figure(said: Said): string {
   const { twa8UgPerM3, upToUgPerM3, atLeastUgPerM3 } = said.params;
-  if (twa8UgPerM3 !== undefined) return `an 8-hour average of ${printed(number(twa8UgPerM3), said)}`;
-  if (upToUgPerM3 !== undefined) return `an 8-hour average of up to ${printed(number(upToUgPerM3), said, 'up')}`;
+  if (twa8UgPerM3 !== undefined) return `an 8-hour average of ${printedLevel(number(twa8UgPerM3), said.params)}`;
+  if (upToUgPerM3 !== undefined)
+    return `an 8-hour average of up to ${printedLevel(number(upToUgPerM3), said.params, 'up')}`;
   if (atLeastUgPerM3 === undefined) return '';
-  return `an 8-hour average of at least ${printed(number(atLeastUgPerM3), said, 'down')}`;
+  return `an 8-hour average of at least ${printedLevel(number(atLeastUgPerM3), said.params, 'down')}`;
 }
 
 /** 'above the permissible exposure limit', or by the firm's own one. */

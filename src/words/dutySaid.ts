@@ -1,6 +1,7 @@
 /** What a sentence about a duty is made of. */
+import type { RoundingDirection } from '#core/rounding.ts';
 import type { Duty } from '#findings/duties/duty.ts';
-import { formatDay, formatList, inSentence } from './quantity.ts';
+import { formatDay, formatInWorking, formatList, formatNumber, inSentence } from './quantity.ts';
 
 /** How ids are called in sentences. */
 export interface DutyNames {
@@ -60,3 +61,11 @@ export const saidOf = (duty: Duty, names: DutyNames): Said => {
 export const at = ({ site }: Said): string => (site === '' ? '' : ` at ${site}`);
 export const paper = (what: string): string => `${what}: where does it lie?`;
 export const seen = 'Who saw to it, on which day, and where a note of it lies.';
+
+/** Limits are whole numbers or the firm's own: a level is never rounded onto or over one. Bounds are rounded outwards. */
+export function printedLevel(value: number, params: Duty['params'], direction: RoundingDirection = 'nearest'): string {
+  if (Number.isInteger(value)) return formatInWorking(value, 'µg/m³');
+  const own = params.ownLimitUgPerM3;
+  const against = [Math.floor(value), Math.ceil(value), ...(typeof own === 'number' ? [own] : [])];
+  return `${formatNumber(value, 'µg/m³', { against }, direction)}\u00a0µg/m³`;
+}

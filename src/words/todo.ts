@@ -8,6 +8,10 @@ export function dayInList(day: string, today: string): string {
   return day.slice(0, 4) === today.slice(0, 4) ? text.slice(0, -5) : text;
 }
 
+/** Over the lines of one day. */
+export const dayHeading = (day: string, today: string): string =>
+  day === today ? `${dayInList(day, today)}, today` : dayInList(day, today);
+
 type When = Pick<Duty, 'when' | 'dueOn'>;
 
 const whenWords: Readonly<Record<Duty['when'], (day: string | null) => string>> = {
@@ -33,13 +37,18 @@ export const en = {
   empty: 'Nothing is to do. The list fills itself from results, from who did what, and from what is presumed.',
   emptyFiltered: 'Nothing is to do for this choice.',
   intro:
-    'Made from this book and from the text of the rule as it was read. The current text, state plans and local codes go before it.',
+    'Made from this book and from the text of the rule as it was read. The current text, state plans and local codes go before it. Where nothing else is said, the firm decides how, and sees that it is done.',
   groups: {
     overdue: 'The day has passed',
     dated: 'By date',
-    undated: 'Without a day of its own',
+    soon: 'As soon as possible',
+    again: 'Before the task is done again',
+    lasting: 'For as long as the work lasts',
     lateDone: 'Done late',
   },
+  /** Folded under one line for each site: 'Footbridge: 6'. */
+  atOne: (site: string, count: number) => `${site}: ${count}`,
+  noSite: 'No site of its own',
   done: (count: number) => (count === 1 ? 'One is done' : `${count} are done`),
   filters: {
     heading: 'Show only',
@@ -60,11 +69,11 @@ export const en = {
   laterReading: (day: string) =>
     `If federal holidays are not counted as working days, the last day would be ${day}. Our own note, not a citation.`,
   because: {
-    day: (name: string, day: string) => `Because of the day of ${name}, ${day}`,
-    reported: (day: string) => `Because of a measurement reported to us, ${day}`,
-    group: 'Because of what stands for these tasks',
-    person: (name: string) => `Because of what ${name} did`,
-    shift: (day: string) => `Because of the shift of ${day}`,
+    day: (name: string, day: string) => `The day of ${name}, ${day}`,
+    reported: (day: string) => `The measurement reported to us, ${day}`,
+    group: 'What stands for these tasks',
+    person: (name: string) => `What ${name} did`,
+    shift: (day: string) => `The shift of ${day}`,
   },
   fulfil: {
     notice: 'Make and give the notice',
@@ -79,6 +88,9 @@ export const en = {
   noteIt: 'Note it done',
   open: 'See it',
   late: 'Late, and it stays visible. What mends it: do it now, and note when it was done and why it came late.',
+  lateAgain:
+    'It was owed while the work went on, and stays visible as late. What mends it: do it before the work goes on.',
+  lateDone: 'It was done after its last day, and stays visible as late.',
   lateNotice:
     'Late. Give the notice now all the same, and note beside it why it came late: a late notice still tells, a missing one does not.',
   doneOn: (day: string, name: string | null) => `Done ${day}${name === null ? '' : ` by ${name}`}`,

@@ -5,7 +5,7 @@ import type { Duty } from '#findings/duties/duty.ts';
 import { hrefOf } from '#parts/href.ts';
 import type { Book } from '#records/book.ts';
 import { isCitable } from '#reference/source.ts';
-import { presumedNote, whoseDecision } from '#words/duties.ts';
+import { anothersDecision, presumedNote } from '#words/duties.ts';
 import { formatDay } from '#words/quantity.ts';
 import { dayInList, whenText, en as words } from '#words/todo.ts';
 import { becauseOf, dutyPath, fulfilledAt } from './dutyPaths.ts';
@@ -16,6 +16,16 @@ export interface DutyLineProps {
   readonly duty: Duty;
   readonly duties: DutiesOfBook;
   readonly book: Book;
+  /** Under a heading that says by when already. */
+  readonly isSaidAbove?: boolean;
+}
+
+/** Late: what mends it, or that it was done late. null: it is not late. */
+export function lateText({ late, done, when, fulfilledBy }: Duty): string | null {
+  if (!late) return null;
+  if (done !== null) return words.lateDone;
+  if (when === 'beforeOrOnFirstDayAgain') return words.lateAgain;
+  return fulfilledBy === 'notice' ? words.lateNotice : words.late;
 }
 
 /** Under which paragraph: only what was read is cited. */
@@ -23,20 +33,20 @@ export const paragraphOf = ({ source, paragraph }: Duty): string =>
   isCitable(source) ? words.under(paragraph, source.title) : words.notCited;
 
 /** Why, under which paragraph, whose decision: read in one go. Then what is told only of some. */
-function detailsOf(duty: Duty, { duties, book }: Omit<DutyLineProps, 'duty'>): readonly string[] {
-  const { done, laterReadingOn, late, overdue, fulfilledBy } = duty;
-  const note = presumedNote(duty);
+function detailsOf(duty: Duty, { duties, book }: Pick<DutyLineProps, 'duties' | 'book'>): readonly string[] {
+  const { done, laterReadingOn, overdue } = duty;
+  const [note, late] = [presumedNote(duty), overdue ? null : lateText(duty)];
   const why = [
     becauseOfWhat(duty, book),
     words.sentence(paragraphOf(duty)),
     note,
-    done === null ? whoseDecision(duty) : null,
+    done === null ? anothersDecision(duty) : null,
   ];
   return [
     why.filter((part) => part !== null).join(' '),
     ...(done === null ? [] : [doneOf(done, book).join('. ')]),
     ...(laterReadingOn === null || done !== null ? [] : [words.laterReading(dayInList(laterReadingOn, duties.today))]),
-    ...(late && !overdue ? [fulfilledBy === 'notice' ? words.lateNotice : words.late] : []),
+    ...(late === null ? [] : [late]),
   ];
 }
 
@@ -46,7 +56,8 @@ const doneOf = (done: NonNullable<Duty['done']>, book: Book): readonly string[] 
 ];
 
 export function DutyLine(props: DutyLineProps) {
-  const { duty, duties, book } = props;
+  const { duty, duties, book, isSaidAbove } = props;
+  const what = whatToDo(duty, book);
   const because = becauseOf(duty, duties, book);
   const fulfil = fulfilledAt(duty);
   const own = dutyPath(duty);
@@ -56,7 +67,7 @@ export function DutyLine(props: DutyLineProps) {
       : whenText(duty, duties.today);
   return (
     <li className={styles.item}>
-      <p className={styles.sentence}>{words.line(whatToDo(duty, book), when)}</p>
+      <p className={styles.sentence}>{isSaidAbove ? what : words.line(what, when)}</p>
       {detailsOf(duty, props).map((text) => (
         <p key={text} className={styles.detail}>
           {text}
@@ -65,11 +76,7 @@ export function DutyLine(props: DutyLineProps) {
       <div className={styles.ways}>
         {because !== null && <Way to={because.to} text={because.text} />}
         {duty.done === null && fulfil.to !== own && <Way to={fulfil.to} text={fulfil.text} />}
-        <Way
-          to={own}
-          text={duty.done === null && fulfil.to === own ? fulfil.text : words.open}
-          about={whatToDo(duty, book)}
-        />
+        <Way to={own} text={duty.done === null && fulfil.to === own ? fulfil.text : words.open} about={what} />
       </div>
     </li>
   );

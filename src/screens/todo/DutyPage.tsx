@@ -15,7 +15,7 @@ import { useFoundInBook } from '#store/hooks/useDuties.ts';
 import { whatFulfils, whoseDecision } from '#words/duties.ts';
 import { formatDay } from '#words/quantity.ts';
 import { en, whenText } from '#words/todo.ts';
-import { paragraphOf } from './DutyLine.tsx';
+import { lateText, paragraphOf } from './DutyLine.tsx';
 import { becauseOf, fulfilledAt } from './dutyPaths.ts';
 import { NoteDone } from './NoteDone.tsx';
 import { Reopen } from './Reopen.tsx';
@@ -93,6 +93,7 @@ interface KnownProps {
 function Known({ duty, book, today }: KnownProps) {
   const names = duty.workerIds.map((id) => book.people.get(id)?.name).filter((name) => name !== undefined);
   const site = book.sites.get(duty.siteId ?? '')?.name;
+  const late = lateText(duty);
   return (
     <>
       <p>{becauseOfWhat(duty, book)}</p>
@@ -107,7 +108,7 @@ function Known({ duty, book, today }: KnownProps) {
         ]}
       />
       {duty.presumed && <p>{en.presumed}</p>}
-      {duty.late && <p>{duty.fulfilledBy === 'notice' ? en.lateNotice : en.late}</p>}
+      {late !== null && <p>{late}</p>}
     </>
   );
 }

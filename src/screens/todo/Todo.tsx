@@ -4,7 +4,6 @@
  */
 import { useLocation, useSearch } from 'wouter';
 import { dayOf } from '#core/calendar.ts';
-import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import type { Duty } from '#findings/duties/duty.ts';
 import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
@@ -16,9 +15,9 @@ import { deviceZone, now } from '#store/device.ts';
 import { useFoundInBook } from '#store/hooks/useDuties.ts';
 import { en as words } from '#words/todo.ts';
 import { CalendarFile } from './CalendarFile.tsx';
-import { DutyLine } from './DutyLine.tsx';
+import { DutyGroups } from './DutyGroups.tsx';
 import { fulfilledAt } from './dutyPaths.ts';
-import { inGroups, ofShown, type Shown } from './inOrder.ts';
+import { firstOf, inGroups, ofShown, type Shown } from './inOrder.ts';
 import { RulesNotHeld } from './RulesNotHeld.tsx';
 import styles from './todo.module.css';
 
@@ -38,7 +37,8 @@ export function Todo() {
   const show = (part: Partial<Shown>) => go(`/todo${questionOf({ ...shown, ...part })}`, { replace: true });
   const list = ofShown(duties.duties, shown);
   const open = list.filter(({ done }) => done === null);
-  const [first] = open;
+  const groups = inGroups(list);
+  const first = firstOf(groups);
   return (
     <Page
       heading={words.heading}
@@ -60,7 +60,7 @@ export function Todo() {
       <RulesNotHeld notHeld={duties.notHeld ?? []} book={book} siteId={shown.siteId} />
       {open.length > 0 && <p>{words.intro}</p>}
       {list.length === 0 && <p>{duties.duties.length === 0 ? words.empty : words.emptyFiltered}</p>}
-      <Groups list={list} duties={duties} book={book} />
+      <DutyGroups groups={groups} duties={duties} book={book} />
     </Page>
   );
 }
@@ -71,42 +71,6 @@ const questionOf = ({ personId, siteId }: Shown): string => {
   if (siteId !== null) asked.set('site', siteId);
   return asked.size === 0 ? '' : `?${asked}`;
 };
-
-interface GroupsProps {
-  readonly list: readonly Duty[];
-  readonly duties: DutiesOfBook;
-  readonly book: Book;
-}
-
-function Groups({ list, duties, book }: GroupsProps) {
-  const groups = inGroups(list);
-  const lines = (some: readonly Duty[]) => (
-    <ul className={styles.list}>
-      {some.map((duty) => (
-        <DutyLine key={duty.id} duty={duty} duties={duties} book={book} />
-      ))}
-    </ul>
-  );
-  return (
-    <>
-      {(['overdue', 'dated', 'undated', 'lateDone'] as const).map((name) =>
-        groups[name].length === 0 ? null : (
-          <section key={name}>
-            <h2>{words.groups[name]}</h2>
-            {name === 'overdue' && <p>{words.late}</p>}
-            {lines(groups[name])}
-          </section>
-        ),
-      )}
-      {groups.done.length > 0 && (
-        <details>
-          <summary className={styles.summary}>{words.done(groups.done.length)}</summary>
-          {lines(groups.done)}
-        </details>
-      )}
-    </>
-  );
-}
 
 interface FiltersProps {
   readonly book: Book;
