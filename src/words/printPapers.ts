@@ -36,6 +36,7 @@ export const en = {
     languagesMissing: 'In which languages: choose at least one',
     languageNames: { en: 'English', es: 'Spanish' },
     action: 'Blank form as PDF',
+    keyIn: 'Key in a form that was filled',
     fileName: 'shift-form.pdf',
   },
   calendar: {

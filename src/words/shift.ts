@@ -56,6 +56,12 @@ export const en = {
     none: 'Not written down yet',
     filled: 'Written down',
   },
+  paper: {
+    heading: 'Written on paper',
+    keyIn: 'Key in a paper form',
+    keyInDetail: 'What was written on a blank form that day',
+    blank: 'Blank forms to print',
+  },
   box: {
     heading: 'Box for the laboratory',
     none: 'Nothing is sealed yet',

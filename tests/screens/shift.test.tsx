@@ -39,6 +39,7 @@ describe("the day's page", () => {
       'After leaving',
       'Field blanks',
       'Conditions of the day',
+      'Written on paper',
       'Box for the laboratory',
       'File for the office',
       'What follows',

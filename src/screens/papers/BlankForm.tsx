@@ -4,6 +4,7 @@ import { Checklist } from '#parts/Checklist.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { fieldReader } from '#parts/fieldReader.ts';
 import { HandedOut } from '#parts/HandedOut.tsx';
+import { Line, Lines } from '#parts/Lines.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { SelectField } from '#parts/SelectField.tsx';
 import { TextField } from '#parts/TextField.tsx';
@@ -97,6 +98,9 @@ export function BlankForm({ meta, sites, paper }: BlankFormProps) {
         </QuietAction>
       </div>
       <HandedOut state={form.state} outcome={form.outcome} />
+      <Lines>
+        <Line to="/key-in">{words.keyIn}</Line>
+      </Lines>
     </section>
   );
 }

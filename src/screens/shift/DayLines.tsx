@@ -1,4 +1,4 @@
-/** What belongs to the whole day: field blanks, conditions, and the box for the laboratory. */
+/** What belongs to the whole day: field blanks, conditions, forms on paper, and the box for the laboratory. */
 import { blanksNeeded } from '#findings/blanks.ts';
 import { shiftEndedAt } from '#findings/shiftEnded.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
@@ -41,6 +41,12 @@ export function DayLines({ day, lastSentAt }: DayLinesProps) {
         <Line to={`${shift}/conditions`} end={hasConditions ? mark(true) : undefined}>
           {hasConditions ? words.conditions.filled : words.conditions.none}
         </Line>
+      </Lines>
+      <Lines heading={words.paper.heading}>
+        <Line to={`/key-in?shift=${place.shift.id}`} detail={words.paper.keyInDetail}>
+          {words.paper.keyIn}
+        </Line>
+        <Line to="/papers">{words.paper.blank}</Line>
       </Lines>
       <Lines heading={words.box.heading}>
         <Line to="/boxes">
