@@ -14,6 +14,8 @@ export interface Occasion {
   /** Nothing stands against what it says. */
   readonly sound: boolean;
   readonly resultOwed: boolean;
+  /** A result is in hand and proves nothing, also where another of that day is owed. */
+  readonly doubted?: boolean;
   readonly because: readonly string[];
 }
 

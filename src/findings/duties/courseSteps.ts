@@ -87,15 +87,21 @@ function begin(state: State, occasion: Occasion, rule: CourseRule): void {
   setDate(state, occasion, before, rule);
 }
 
+/** A result that is owed takes back no doubt of the one before: it may come to nothing. */
+function takeOwn(state: State, occasion: Occasion, rule: CourseRule): void {
+  const { relation, resultOwed, doubted = false } = occasion;
+  if (relation === 'roster') return;
+  const paragraph = rule.paragraphBySchedule[state.schedule];
+  if (resultOwed) step(state, occasion, { to: state.schedule, why: 'owed', paragraph });
+  if (!resultOwed || doubted) state.last = occasion;
+}
+
 function takeOccasion(state: State, occasion: Occasion, rule: CourseRule): void {
-  const { relation, resultOwed } = occasion;
-  const own = relation !== 'roster';
+  const own = occasion.relation !== 'roster';
   const raises = isHigh(occasion);
   if (!own && (!raises || state.decidedByOwn)) return;
   const lowers = stepsTowardsLess(occasion, state.schedule);
-  const paragraph = rule.paragraphBySchedule[state.schedule];
-  if (own && resultOwed) step(state, occasion, { to: state.schedule, why: 'owed', paragraph });
-  if (own) state.last = occasion;
+  takeOwn(state, occasion, rule);
   state.band = occasion.band;
   if (lowers && isRepeated(state.schedule)) low(state, occasion, rule);
   else {
@@ -142,8 +148,8 @@ function runOf({ schedule, chain }: State, rule: CourseRule): Course['run'] {
 
 type Due = Pick<Course, 'due' | 'dueOn' | 'overdue'>;
 
-/** The last occasion that is not by the roster alone; while its result is owed nobody knows of a doubt. */
-const inDoubt = ({ last }: State): boolean => last !== null && !last.sound && !last.resultOwed;
+/** The last occasion with a result that is not by the roster alone. */
+const inDoubt = ({ last }: State): boolean => last !== null && !last.sound;
 
 /** The day passed and the tasks were not done since: before or on the first day that they are done again. */
 function dueOf(state: State, lastDoneOn: string | null, today: string): Due {

@@ -33,6 +33,7 @@ function occasionOf(measurement: Measurement, relation: Occasion['relation']): O
     provesNotAbovePel,
     sound,
     resultOwed,
+    doubted: !sound && !resultOwed,
     because,
   };
 }
@@ -53,6 +54,7 @@ function merged(a: Occasion, b: Occasion): Occasion {
     provesNotAbovePel: a.provesNotAbovePel && b.provesNotAbovePel,
     sound: a.sound && b.sound,
     resultOwed: a.resultOwed || b.resultOwed,
+    doubted: a.doubted === true || b.doubted === true,
     because: [...new Set([...a.because, ...b.because])],
   };
 }

@@ -129,7 +129,8 @@ function saidOf(workerDay: WorkerDay, onShift: OnShift, evidence: GroupEvidence)
   const high = find(standing, 'yes');
   if (high) return saidBy(high, 'represented', 'yes');
   const open = own[0] ?? standing.find((one) => sideOfActionLevel(one) === null);
-  const low = open ? undefined : find(standing, 'no');
+  const isSure = groupDays.every(({ mayBeKeys }) => mayBeKeys === undefined);
+  const low = open || !isSure ? undefined : find(standing, 'no');
   if (low && groupDays.length < 2) return saidBy(low, 'represented', 'no');
   const pieces = groupDays.map((day): Said => {
     if (low?.shiftIds.includes(day.shiftId)) return saidBy(low, 'represented', 'no');

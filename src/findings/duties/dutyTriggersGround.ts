@@ -8,7 +8,9 @@ import type { DeterminationFinding } from './determination.ts';
 import type { DutiesOfBook } from './dutiesOfBook.ts';
 import type { Measurement } from './measurement.ts';
 import type { NotHeld } from './notHeld.ts';
+import { surelyStandsFor } from './standsFor.ts';
 import type { GroupDay } from './taskGroup.ts';
+import { changeNotedOn } from './taskGroups.ts';
 
 /** What duties follow from. */
 export interface DutyParts extends Omit<DutiesOfBook, 'today' | 'duties' | 'notHeld'> {
@@ -49,6 +51,10 @@ export interface Ground {
   readonly courseOf: (workerId: string, groupKey: string) => Course | undefined;
   /** Whom a measurement stands for: the same people who are to be told of it. */
   readonly affectedBy: ReadonlyMap<string, readonly string[]>;
+  /** Only where no entry leaves it open. */
+  readonly isSurelyFor: (measurement: Measurement, workerId: string) => boolean;
+  /** The last day on which a change was noted at a site, (d)(7). */
+  readonly changedOn: (siteId: string) => string | undefined;
 }
 
 const keyOf = (a: string, b: string): string => `${a} ${b}`;
@@ -129,6 +135,24 @@ export function notHeldOf(days: readonly GroupDay[], book: Book): readonly NotHe
   );
 }
 
+function surelyFor(days: readonly GroupDay[], book: Book): Ground['isSurelyFor'] {
+  const found = new Map<string, ReadonlySet<string>>();
+  return (measurement, workerId) => {
+    const known = found.get(measurement.id) ?? new Set(surelyStandsFor(measurement, book, days));
+    found.set(measurement.id, known);
+    return known.has(workerId);
+  };
+}
+
+function changeDays(book: Book, today: string): Ground['changedOn'] {
+  const found = new Map<string, string>();
+  for (const shift of book.shifts.values()) {
+    const change = changeNotedOn(shift);
+    if (change && change.on <= today && change.on > (found.get(shift.siteId) ?? '')) found.set(shift.siteId, change.on);
+  }
+  return (siteId) => found.get(siteId);
+}
+
 /** The limit set whose duties are listed. One table is held; a second one would be listed beside it. */
 const limitSetId = 'us-fed-constr-lead';
 
@@ -159,6 +183,8 @@ export function groundOf(parts: DutyParts, book: Book, today: string): Ground {
     jobsBySite,
     isHeld: (siteId) => siteId !== null && jobsBySite.has(siteId),
     courseOf: (workerId, groupKey) => courses.get(keyOf(workerId, groupKey)),
+    isSurelyFor: surelyFor(parts.days, book),
+    changedOn: changeDays(book, today),
     affectedBy: new Map(parts.notices.map(({ measurementId, affectedIds }) => [measurementId, affectedIds])),
   };
 }

@@ -35,39 +35,43 @@ function ofJob(job: Job, workerIds: readonly string[], measurements: readonly Me
   };
 }
 
-/** Nothing measured decides at this job, and nothing was written of it. */
+/** At or above, or proven low. A low figure that proves nothing ends no duty to measure: an irregular day, an inspector's. */
+const decides = ({ band, provesBelowActionLevel }: Measurement): boolean =>
+  band === 'actionLevelToPel' || band === 'abovePel' || provesBelowActionLevel;
+
+/** Neither positive nor negative: nobody has determined yet whether somebody may be at or above the action level. */
 const notAssessed: Trigger = ({ ground: { jobs } }) =>
   jobs.flatMap((job) => {
     const { determination, measurements } = job;
-    if (determination?.outcome === 'negativeMayBeWritten') return [];
-    if (measurements.some(({ band }) => band !== 'open')) return [];
+    if (determination && determination.outcome !== 'open') return [];
     const met = ofJob(job, [...job.turns.keys()], measurements);
     return [{ ...met, params: { ...met.params, awaited: measurements.some((m) => m.resultOwed) ? 'yes' : 'no' } }];
   });
 
 /** At or above the action level is possible, and for these workers nothing that was measured stands. */
-const positiveNotMeasured: Trigger = ({ ground: { jobs, affectedBy } }) =>
-  jobs.flatMap((job) => {
+const positiveNotMeasured: Trigger = ({ ground }) =>
+  ground.jobs.flatMap((job) => {
     if (job.determination?.outcome !== 'positive') return [];
     const left = [...job.turns.keys()].filter(
       (workerId) =>
-        !job.measurements.some((one) => one.workerId === workerId || affectedBy.get(one.id)?.includes(workerId)),
+        !job.measurements.some(
+          (one) => decides(one) && (one.workerId === workerId || ground.isSurelyFor(one, workerId)),
+        ),
     );
     return left.length === 0 ? [] : [ofJob(job, left, job.measurements)];
   });
 
 /** Neither proven low nor, for its known part, high: the day does not count as measured. */
 const provesNothingLow = (one: Measurement): boolean =>
-  !one.resultOwed &&
-  (one.band === 'open' ||
-    (one.band === 'belowActionLevel' && !one.provesBelowActionLevel) ||
-    (one.band === 'actionLevelToPel' && !one.provesNotAbovePel));
+  one.band === 'open' ||
+  (one.band === 'belowActionLevel' && !one.provesBelowActionLevel) ||
+  (one.band === 'actionLevelToPel' && !one.provesNotAbovePel);
 
-/** The last measurement of each worker at each kind of task. */
+/** The last measurement of each worker at each kind of task whose result is there: one that is owed takes nothing back yet. */
 function lastOnes(ground: Ground): readonly Measurement[] {
   const last = new Map<string, Measurement>();
   for (const one of ground.parts.measurements.values()) {
-    if (one.workerId === null || !one.limits.heldComplete) continue;
+    if (one.workerId === null || !one.limits.heldComplete || one.resultOwed) continue;
     const key = `${one.workerId} ${one.groupKey}`;
     const before = last.get(key);
     if (!before || one.workOn > before.workOn || (one.workOn === before.workOn && one.id > before.id))
@@ -117,7 +121,10 @@ function ofCourse(course: Course, ground: Ground, subject: string): Met | null {
   const last = course.lastMeasurementId ? ground.parts.measurements.get(course.lastMeasurementId) : undefined;
   const group = ground.parts.groups.get(course.groupKey);
   const onSite = last?.siteId ?? group?.days.find(({ workerId }) => workerId === course.workerId)?.siteId ?? null;
-  if (last ? !last.limits.heldComplete : !ground.isHeld(onSite)) return null;
+  const isHeld =
+    last?.limits.heldComplete ||
+    group?.days.some((day) => day.workerId === course.workerId && ground.isHeld(day.siteId));
+  if (!isHeld) return null;
   return {
     subjects: [course.workerId, course.groupKey, subject],
     workerIds: [course.workerId],

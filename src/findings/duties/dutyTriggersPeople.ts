@@ -86,7 +86,10 @@ const onDays =
 
 /** A measured day counts from the day on which its result was there, a presumed one from the work itself. */
 function knownOn(day: ExposureDay, { parts }: Ground): string {
-  const receipts = day.measurementId === null ? [] : (parts.measurements.get(day.measurementId)?.receipts ?? []);
+  const measurement = parts.measurements.get(day.measurementId ?? '');
+  // another of the same day that is higher may have been known sooner
+  const judging = parts.measurements.get(measurement?.judgedById ?? '');
+  const receipts = [...(measurement?.receipts ?? []), ...(judging?.receipts ?? [])];
   const on = isMeasured(day) ? earliest(receipts.map(({ receivedOn }) => receivedOn)) : null;
   return on !== null && on > day.on ? on : day.on;
 }

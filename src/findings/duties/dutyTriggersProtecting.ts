@@ -6,11 +6,8 @@ import { figureOf } from './dutyTriggersMeasuring.ts';
 import { earliest, fewOf, latest, type Met, type Sight, type Trigger, type Triggers } from './dutyTriggersMet.ts';
 import type { Measurement } from './measurement.ts';
 
-/** Measured: from the day on which the result was there. Presumed: from the first day of work. */
-function startOf({ turn, measurement }: Level): string {
-  const known = earliest(measurement?.receipts.map(({ receivedOn }) => receivedOn) ?? []) ?? measurement?.workOn;
-  return known !== undefined && known > turn.firstOn ? known : turn.firstOn;
-}
+/** Measured: from the day on which the firm could first know. Presumed: from the first day of work. */
+const startOf = ({ turn, since }: Level): string => (since !== null && since > turn.firstOn ? since : turn.firstOn);
 
 const upper = (one: Measurement): number => {
   const figure = figureOf(one.twa8UgPerM3);

@@ -74,9 +74,11 @@ export class GroupEvidence {
       if (one.valid) add(this.reliances, `${one.siteId} ${one.groupKey}`, one);
   }
 
-  /** What is known of the group on a day: the worker's own first, then everybody else's. `onlyHigh`: nothing may be relaxed. */
-  of(day: GroupDay, onlyHigh: boolean): Evidence | null {
+  /** What is known of the group on a day: the worker's own first, then everybody else's. `openHere`: nothing may be relaxed. */
+  of(day: GroupDay, openHere: boolean): Evidence | null {
     this.takeUntil(day.workOn);
+    // entries that differ leave open which work it was: what may have been high counts, and nothing low carries over
+    const onlyHigh = openHere || day.mayBeKeys !== undefined;
     const byWorker = this.latest.get(day.groupKey);
     const own = byWorker?.get(day.workerId)?.deciding ?? null;
     const others = [...(byWorker?.values() ?? [])].flatMap(({ deciding }) =>
@@ -85,7 +87,8 @@ export class GroupEvidence {
     const relied = this.reliedOn(day);
     if (own && sideOfActionLevel(own) === 'yes') return { measurement: own, atOrAbove: 'yes' };
     if (own && !onlyHigh && this.carries(own, day)) return { measurement: own, atOrAbove: 'no' };
-    const candidates = [...others, ...relied.map(({ measurement }) => measurement)];
+    const mayBe = (day.mayBeKeys ?? []).flatMap((key) => this.decidingIn(key));
+    const candidates = [...others, ...mayBe, ...relied.map(({ measurement }) => measurement)];
     const high = candidates.find((one) => sideOfActionLevel(one) === 'yes');
     if (high) return { measurement: high, atOrAbove: 'yes' };
     if (onlyHigh) return null;
@@ -93,13 +96,22 @@ export class GroupEvidence {
     return low ? { measurement: low, atOrAbove: 'no' } : null;
   }
 
+  private decidingIn(groupKey: string): readonly Measurement[] {
+    return [...(this.latest.get(groupKey)?.values() ?? [])].flatMap(({ deciding }) => deciding ?? []);
+  }
+
   private takeUntil(on: string): void {
     for (let one = this.waiting[this.place]; one && one.workOn <= on; one = this.waiting[++this.place]) {
-      const byWorker = this.latest.get(one.groupKey) ?? new Map<string, Standing>();
-      const workerId = one.workerId ?? one.id;
-      byWorker.set(workerId, next(byWorker.get(workerId) ?? unknown, one));
-      this.latest.set(one.groupKey, byWorker);
+      this.take(one, one.groupKey);
+      if (sideOfActionLevel(one) !== 'no') for (const key of one.mayBeKeys ?? []) this.take(one, key);
     }
+  }
+
+  private take(one: Measurement, groupKey: string): void {
+    const byWorker = this.latest.get(groupKey) ?? new Map<string, Standing>();
+    const workerId = one.workerId ?? one.id;
+    byWorker.set(workerId, next(byWorker.get(workerId) ?? unknown, one));
+    this.latest.set(groupKey, byWorker);
   }
 
   private carries(low: Measurement, day: GroupDay): boolean {

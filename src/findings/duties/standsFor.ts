@@ -107,5 +107,7 @@ export const standsFor = (measurement: Measurement, book: Book, days: readonly G
   whoOf(measurement, [...rosterDaysOf(measurement, days), ...mayBeDaysOf(measurement, days)], book);
 
 /** Only those of whom nothing leaves it open: for whatever relaxes. */
-export const surelyStandsFor = (measurement: Measurement, book: Book, days: readonly GroupDay[]): readonly string[] =>
-  whoOf(measurement, rosterDaysOf(measurement, days), book);
+export function surelyStandsFor(measurement: Measurement, book: Book, days: readonly GroupDay[]): readonly string[] {
+  const sure = rosterDaysOf(measurement, days).filter(({ mayBeKeys }) => mayBeKeys === undefined);
+  return whoOf(measurement, sure, book);
+}
