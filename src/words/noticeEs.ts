@@ -12,7 +12,7 @@ export const es: NoticeWords = {
   average: 'Plomo en el aire, promedio de 8 horas',
   averageNone: 'Todavía no hay cifra',
   averageText:
-    'Es el aire mismo, como si nadie usara respirador. µg/m³ quiere decir microgramos (millonésimas de gramo) de plomo en cada metro cúbico de aire.',
+    'Se trata del aire mismo, como si nadie usara respirador. µg/m³ quiere decir microgramos (millonésimas de gramo) de plomo en cada metro cúbico de aire.',
   atLeast: '“Por lo menos” quiere decir: eso es seguro, y puede ser más.',
   lessThan:
     '“Menos de” quiere decir: el laboratorio no pudo ver menos. Puede ser cualquier cantidad, desde nada hasta esa cifra.',
@@ -60,8 +60,8 @@ export const es: NoticeWords = {
   received: 'Resultados recibidos',
   standsFor: 'Para quién vale este resultado',
   standsForText:
-    'El trabajador medido llevó la bomba. Los demás hicieron el mismo trabajo el mismo día, o están nombrados por escrito.',
-  standsForOne: 'El trabajador llevó la bomba; el resultado es el suyo.',
+    'La persona medida llevó la bomba. Las demás hicieron el mismo trabajo el mismo día, o están nombradas por escrito.',
+  standsForOne: 'Esta persona llevó la bomba; el resultado es el suyo.',
   columns: {
     who: 'Trabajador',
     number: 'Número del trabajador, o puesto y horas',

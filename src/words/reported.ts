@@ -16,7 +16,7 @@ export const en = {
   add: 'Write one down',
   addHeading: 'Write down a reported measurement',
   list: 'Newest first',
-  mark: 'without flow readings of our own',
+  mark: 'Without flow readings of our own',
   line: (worker: string, tasks: readonly string[], day: string) =>
     `${worker}: ${formatList(tasks)}, ${formatDay(day, 'en', 'short')} ${day.slice(0, 4)}`,
   value: (average: Body['average']) =>

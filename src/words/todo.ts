@@ -51,7 +51,7 @@ export const en = {
   noSite: 'No site of its own',
   done: (count: number) => (count === 1 ? 'One is done' : `${count} are done`),
   filters: {
-    heading: 'Show only',
+    heading: 'Show only one person or one site',
     person: 'One person',
     everybody: 'Everybody',
     site: 'One site',
@@ -132,6 +132,7 @@ export const en = {
     fulfils: 'What fulfils it',
     whom: 'For whom',
     where: 'Where',
+    fallsByItself: 'It leaves the list by itself once that is done in this book. Nothing is ticked off here.',
     whatDone: 'Note it done',
     doneOn: 'Done on',
     who: 'Who did it',

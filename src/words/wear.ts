@@ -60,6 +60,11 @@ export const en = {
       aboveTenPel: (above: string) => `The rule presumes more than ${above} of lead in the air.`,
       aboveFiftyPel: (above: string) => `The rule presumes more than ${above} of lead in the air.`,
     } satisfies Record<PresumedKey, (above: string, upTo: string) => string>,
+    /** By the state's own limit, whose list is not held: taken so here, not presumed by a rule that was read. */
+    takenAs: (above: string, upTo: string) =>
+      upTo === ''
+        ? `Taken as more than ${above} of lead in the air.`
+        : `Taken as more than ${above} of lead in the air, up to ${upTo}.`,
     because: (tasks: readonly string[]) => `Because of: ${tasks.join('; ')}.`,
     open: 'The list does not settle what this work is; the more careful reading stands until the question is answered.',
     cited: (title: string, section: string, edition: string) =>

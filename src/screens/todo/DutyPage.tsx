@@ -56,6 +56,19 @@ function OnePage({ duty, duties, book }: OnePageProps) {
   const ways = [because, done === null && fulfil.text !== en.fulfil.note ? fulfil : null].filter((way) => way !== null);
   const isNoted = book.duties.has(duty.id) && done !== null;
   const shared = { duty, book, today: duties.today };
+  if (done === null && fallsByItself(duty))
+    return (
+      <Page
+        heading={whatToDo(duty, book)}
+        over={en.over}
+        back="/todo"
+        action={<MainAction to={fulfil.to}>{fulfil.text}</MainAction>}
+      >
+        <Known duty={duty} book={book} today={duties.today} />
+        <p>{words.fallsByItself}</p>
+        <Ways ways={because === null ? [] : [because]} />
+      </Page>
+    );
   if (done === null)
     return (
       <NoteDone {...shared} over={en.over}>
@@ -83,6 +96,10 @@ function OnePage({ duty, duties, book }: OnePageProps) {
     </Page>
   );
 }
+
+/** Nothing noted ends it: only the measurement, the notice or the determination itself. */
+const fallsByItself = ({ fulfilledBy }: Duty): boolean =>
+  fulfilledBy === 'measurement' || fulfilledBy === 'notice' || fulfilledBy === 'determination';
 
 interface KnownProps {
   readonly duty: Duty;

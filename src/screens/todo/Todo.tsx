@@ -51,7 +51,6 @@ export function Todo() {
       }
       aside={
         <>
-          <Filters book={book} duties={duties.duties} shown={shown} onShow={show} />
           {open.length > 0 && <CalendarFile today={today} list={open} book={book} />}
           <Also />
         </>
@@ -59,6 +58,7 @@ export function Todo() {
     >
       <RulesNotHeld notHeld={duties.notHeld ?? []} book={book} siteId={shown.siteId} />
       {open.length > 0 && <p>{words.intro}</p>}
+      {duties.duties.length > 0 && <Filters book={book} duties={duties.duties} shown={shown} onShow={show} />}
       {list.length === 0 && <p>{duties.duties.length === 0 ? words.empty : words.emptyFiltered}</p>}
       <DutyGroups groups={groups} duties={duties} book={book} />
     </Page>
@@ -86,8 +86,8 @@ function Filters({ book, duties, shown, onShow }: FiltersProps) {
   const named = new Set(duties.flatMap(({ workerIds }) => workerIds));
   const people = [...book.people.values()].filter(({ id }) => named.has(id));
   return (
-    <section className={styles.section}>
-      <h2>{words.filters.heading}</h2>
+    <details open={shown.personId !== null || shown.siteId !== null}>
+      <summary className={styles.summary}>{words.filters.heading}</summary>
       <div className={styles.filters}>
         <SelectField
           name="person"
@@ -110,7 +110,7 @@ function Filters({ book, duties, shown, onShow }: FiltersProps) {
           onChange={(id) => onShow({ siteId: id === all ? null : id })}
         />
       </div>
-    </section>
+    </details>
   );
 }
 

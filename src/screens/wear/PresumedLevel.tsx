@@ -17,7 +17,9 @@ export function PresumedLevel({ first }: { readonly first: FirstDay }) {
   return (
     <section className={styles.presumed}>
       <p className={styles.strong}>
-        {words.presumed[presumedTextKey](limit(levels.aboveUgPerM3), limit(levels.upToUgPerM3))}
+        {levels.ofState && levels.aboveUgPerM3 !== null
+          ? words.takenAs(limit(levels.aboveUgPerM3), limit(levels.upToUgPerM3))
+          : words.presumed[presumedTextKey](limit(levels.aboveUgPerM3), limit(levels.upToUgPerM3))}
       </p>
       <p>{words.because(tasks)}</p>
       {mapping === 'open' && <p>{words.open}</p>}
