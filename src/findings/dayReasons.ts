@@ -16,9 +16,17 @@ function withoutHours(day: WorkdayRecord, otherWork: NonNullable<WorkdayRecord['
   return hired ? [...placed, 'secondEmployer'] : placed;
 }
 
-function otherWorkReasons(day: WorkdayRecord): Reason[] {
+/** The roster knows of a second place, no cassette was worn there, and the hours know of none. */
+function onRosterElsewhere({ worked = [], pieces }: WorkdayRecord, sampledShifts: ReadonlySet<string>): boolean {
+  const elsewhere = worked.some(({ shiftId }) => !sampledShifts.has(shiftId));
+  return elsewhere && sampledShifts.size > 0 && (pieces ?? []).every(({ place }) => place === null);
+}
+
+function otherWorkReasons(day: WorkdayRecord, sampledShifts: ReadonlySet<string>): Reason[] {
   const { otherWork } = day;
   if (!otherWork) return [reason('otherWorkNotAsked', day.factIds)];
+  if (otherWork.secondSite !== 'yes' && onRosterElsewhere(day, sampledShifts))
+    return [reason('otherWorkWithoutHours', day.factIds, { which: 'secondSite' })];
   return withoutHours(day, otherWork).map((which) => reason('otherWorkWithoutHours', day.factIds, { which }));
 }
 
@@ -37,6 +45,9 @@ export const ofSample = (sample: SampleFinding): Reason[] =>
     .filter((one) => !isOfBook(one))
     .map((one) => ({ ...one, params: { ...one.params, ofSampleNumber: sample.sampleNumber } }));
 
+const sampledShiftsOf = ({ id }: WorkdayRecord, { samples }: Book): ReadonlySet<string> =>
+  new Set([...samples.values()].flatMap(({ workdayId, shiftId }) => (workdayId === id ? [shiftId] : [])));
+
 export function dayReasons(
   day: WorkdayRecord,
   samples: readonly SampleFinding[],
@@ -47,7 +58,7 @@ export function dayReasons(
   const used = samples.filter(counts);
   if (used.length === 0) found.push(reason('noSample', day.factIds));
   if (!day.pieces) found.push(reason('hoursNotStated', day.factIds));
-  found.push(...otherWorkReasons(day), ...regularReasons(day), ...recordDoubts(day));
+  found.push(...otherWorkReasons(day, sampledShiftsOf(day, book)), ...regularReasons(day), ...recordDoubts(day));
   if (minutes.awaitedMin > 0) found.push(reason('resultAwaited', [], { awaitedMin: minutes.awaitedMin }));
   if (minutes.unknownMin > 0) found.push(reason('minutesUnknown', [], { unknownMin: minutes.unknownMin }));
   for (const sample of used) found.push(...ofSample(sample));

@@ -13,7 +13,13 @@ type Done = DutyRecord['done'][number];
 
 const byDay = (a: Done, b: Done): number =>
   a.doneOn < b.doneOn ? -1 : a.doneOn > b.doneOn ? 1 : a.factId < b.factId ? -1 : 1;
-const doneOf = (id: string, book: Book): readonly Done[] => [...(book.duties.get(id)?.done ?? [])].sort(byDay);
+
+/** What a newer version says of it may take it back: it counts for nothing until it is understood. */
+function doneOf(id: string, book: Book): readonly Done[] {
+  const record = book.duties.get(id);
+  return !record || record.notUnderstood.length > 0 ? [] : [...record.done].sort(byDay);
+}
+
 const told = (one: Done | undefined): Duty['done'] =>
   one ? { on: one.doneOn, byId: one.doneById, whereItLies: one.whereItLies } : null;
 
@@ -64,8 +70,10 @@ function continuous(row: DutyRow, met: Met, times: readonly Done[]): Timing {
   };
 }
 
-/** Owed once: before the work, or by a day. Done afterwards it stays marked as late. */
-function once(row: DutyRow, met: Met, times: readonly Done[], today: string): Timing {
+/** Owed once: before the work, or by a day. Done afterwards it stays marked as late. What it was done for may have grown since. */
+function once(row: DutyRow, met: Met, all: readonly Done[], today: string): Timing {
+  const { newSince = null } = met;
+  const times = all.filter(({ doneOn }) => newSince === null || doneOn >= newSince);
   const first = times[0];
   const dated = row.when === 'beforeWorkStarts' || row.when === 'by';
   const dueOn = met.due ? met.due.dueOn : dated ? met.startsOn : null;
@@ -77,7 +85,7 @@ function once(row: DutyRow, met: Met, times: readonly Done[], today: string): Ti
     overdue,
     late: overdue || (first !== undefined && dueOn !== null && first.doneOn > dueOn),
     done: told(times.at(-1)),
-    params: {},
+    params: times.length === 0 ? lastTime(all.at(-1)) : {},
   };
 }
 

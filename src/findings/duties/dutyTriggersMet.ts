@@ -19,6 +19,8 @@ export interface Met {
   readonly startsOn: string | null;
   /** Last day of work that met it; null where no work day is meant. */
   readonly lastOn: string | null;
+  /** The day on which the highest result behind it was there: what was done before that was done for less, and is done again. */
+  readonly newSince?: string | null;
   /** Where the trigger itself has a day, or was fulfilled: a course, a notice, a request. */
   readonly due?: {
     readonly when: DueWhen;

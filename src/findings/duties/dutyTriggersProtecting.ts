@@ -69,6 +69,14 @@ function gatheredBy(levels: readonly Level[], per: DutyRow['per']): Map<string, 
   return found;
 }
 
+/** A respirator and controls answer one figure: a higher one asks for them anew. */
+const growsWith = ({ fulfilledBy, trigger }: DutyRow): boolean =>
+  fulfilledBy === 'respirator' || trigger === 'abovePelMeasured';
+
+/** First receipt of the highest measurement above. */
+const newSince = (levels: readonly Level[]): string | null =>
+  earliest(highestOf(levels)?.receipts.map(({ receivedOn }) => receivedOn) ?? []);
+
 /** Workers for whom it holds, gathered. Presumed only where nobody among them was measured there. */
 const where =
   (by: (level: Level) => 'measured' | 'presumed' | 'no'): Trigger =>
@@ -76,15 +84,12 @@ const where =
     const levels = sight.levels.filter(
       (level) => by(level) === 'measured' || (row.presumed && by(level) === 'presumed'),
     );
-    return [...gatheredBy(levels, row.per).values()].flatMap(
-      (here) =>
-        ofLevels(
-          here,
-          row.per === 'siteGroup' ? (here[0]?.job.groupKey ?? null) : null,
-          sight,
-          here.every((level) => by(level) === 'presumed'),
-        ) ?? [],
-    );
+    return [...gatheredBy(levels, row.per).values()].flatMap((here) => {
+      const groupKey = row.per === 'siteGroup' ? (here[0]?.job.groupKey ?? null) : null;
+      const isPresumed = here.every((level) => by(level) === 'presumed');
+      const met = ofLevels(here, groupKey, sight, isPresumed);
+      return met ? [{ ...met, newSince: growsWith(row) ? newSince(here) : null }] : [];
+    });
   };
 
 function ofSite(siteId: string, jobs: readonly Job[]): Met {
