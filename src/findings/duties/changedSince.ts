@@ -15,46 +15,46 @@ export function wholeOf({ book, takingIn = false, missing = [] }: Book): readonl
   return [book, takingIn, missing.map((m) => [m.writer, m.fromCount, m.toCount, m.untilOn].join(' ')).join()];
 }
 
+type Records = ReadonlyMap<string, unknown>;
+
+/** What a book was. Its lists are never changed, so that the same list is the same records. */
 export interface Snapshot {
   readonly whole: readonly unknown[];
-  readonly structure: readonly (readonly unknown[])[];
-  readonly around: ReadonlyMap<AroundKind, ReadonlyMap<string, unknown>>;
+  readonly structure: readonly Records[];
+  readonly around: ReadonlyMap<AroundKind, Records>;
 }
-
-const structureOf = ({ samples, flowChecks, boxes, reported }: Book): readonly ReadonlyMap<string, unknown>[] => [
-  samples,
-  flowChecks,
-  boxes,
-  reported,
-];
 
 export const snapshotOf = (book: Book): Snapshot => ({
   whole: wholeOf(book),
-  structure: structureOf(book).map((records) => [...records.values()]),
-  around: new Map(aroundKinds.map((kind) => [kind, new Map<string, unknown>(book[kind])])),
+  structure: [book.samples, book.flowChecks, book.boxes, book.reported],
+  around: new Map(aroundKinds.map((kind) => [kind, book[kind]])),
 });
 
 export const isSameList = (a: readonly unknown[], b: readonly unknown[]): boolean =>
   a.length === b.length && a.every((one, i) => one === b[i]);
 
-function isSameMap(records: ReadonlyMap<string, unknown>, before: readonly unknown[]): boolean {
-  if (records.size !== before.length) return false;
-  let place = 0;
-  for (const one of records.values()) if (one !== before[place++]) return false;
+/** The same records in the same order. */
+function isSameInOrder(a: Records, b: Records): boolean {
+  if (a === b) return true;
+  if (a.size !== b.size) return false;
+  const others = b.values();
+  for (const one of a.values()) if (one !== others.next().value) return false;
   return true;
 }
 
+function addChanged(kind: AroundKind, before: Records, now: Records, into: Set<string>): void {
+  if (before === now) return;
+  for (const [id, one] of now) if (before.get(id) !== one) into.add(aroundKey(kind, id));
+  for (const id of before.keys()) if (!now.has(id)) into.add(aroundKey(kind, id));
+}
+
+const nothing: Records = new Map();
+
 /** Keys of the records that are new, gone or other than before; null where the days themselves may stand on other records. */
-export function changedSince(before: Snapshot, book: Book): ReadonlySet<string> | null {
-  if (!isSameList(before.whole, wholeOf(book))) return null;
-  const structure = structureOf(book);
-  if (!structure.every((records, i) => isSameMap(records, before.structure[i] ?? []))) return null;
+export function changedSince(before: Snapshot, { whole, structure, around }: Snapshot): ReadonlySet<string> | null {
+  if (!isSameList(before.whole, whole)) return null;
+  if (!structure.every((records, i) => isSameInOrder(records, before.structure[i] ?? nothing))) return null;
   const changed = new Set<string>();
-  for (const kind of aroundKinds) {
-    const known = before.around.get(kind) ?? new Map<string, unknown>();
-    const now: ReadonlyMap<string, unknown> = book[kind];
-    for (const [id, one] of now) if (known.get(id) !== one) changed.add(aroundKey(kind, id));
-    for (const id of known.keys()) if (!now.has(id)) changed.add(aroundKey(kind, id));
-  }
+  for (const [kind, now] of around) addChanged(kind, before.around.get(kind) ?? nothing, now, changed);
   return changed;
 }

@@ -11,20 +11,22 @@ import { type DayParts, daySliceOf, ingredientsOf } from './daySlice.ts';
 import type { Measurement } from './measurement.ts';
 import { reportedMeasurement } from './reportedMeasurement.ts';
 import { judgedBeside, sampledDay } from './sampledDay.ts';
+import { atOnce, type Steps } from './steps.ts';
 import { wasWorn } from './taskGroups.ts';
 
+/** What a measurement was made from. It only spares making it again: the same ingredients make the same finding. */
 interface Made {
   readonly ingredients: readonly unknown[];
   readonly lookedUp: readonly string[];
 }
 
-/** What a measurement was made from. It only spares making it again: the same ingredients make the same finding. */
-const madeFrom = new WeakMap<Measurement, Made>();
+type MadeById = Map<string, Made>;
 
 interface Read {
   readonly snapshot: Snapshot;
   readonly index: BookIndex;
   readonly days: readonly DayParts[];
+  readonly made: MadeById;
 }
 
 /** What a book was when its measurements were found. */
@@ -79,17 +81,20 @@ const idsOf = ({ workdayId, reported }: DayParts): string[] => [
   ...reported.map(({ id }) => id),
 ];
 
+type Earlier = ReadonlyMap<string, Measurement>;
+
 /** Found before, all of them, from what is the same now; null where one is to be made again. */
 function reusable(
   ids: readonly string[],
-  earlier: ReadonlyMap<string, Measurement>,
+  earlier: Earlier,
+  made: MadeById,
   isSame: (made: Made) => boolean,
 ): readonly Measurement[] | null {
   const found: Measurement[] = [];
   for (const id of ids) {
     const before = earlier.get(id);
-    const made = before && madeFrom.get(before);
-    if (!before || !made || !isSame(made)) return null;
+    const of = made.get(id);
+    if (!before || !of || !isSame(of)) return null;
     found.push(before);
   }
   return found;
@@ -113,39 +118,49 @@ function daysOf(book: Book, index: BookIndex): readonly DayParts[] {
   return found;
 }
 
-function readingOf(book: Book, index: BookIndex): Read {
-  return { snapshot: snapshotOf(book), index, days: daysOf(book, index) };
+function readingOf(book: Book, snapshot: Snapshot): Read {
+  const index = bookIndexOf(book);
+  return { snapshot, index, days: daysOf(book, index), made: new Map() };
 }
 
+/** Days to a step: decided here, some tens of milliseconds on a phone. */
+const daysToStep = 250;
+
 /** By id. `earlier`: what was found before; a measurement whose records are the same objects is not made again. */
-export function measurementsOf(
-  book: Book,
-  earlier: ReadonlyMap<string, Measurement> = new Map(),
-): ReadonlyMap<string, Measurement> {
+export function* measurementsInSteps(book: Book, earlier: Earlier = new Map()): Steps<Earlier> {
   const before = readBefore.get(earlier);
-  const changed = before ? changedSince(before.snapshot, book) : null;
-  const read = before && changed ? { ...before, snapshot: snapshotOf(book) } : readingOf(book, bookIndexOf(book));
+  const snapshot = snapshotOf(book);
+  const changed = before ? changedSince(before.snapshot, snapshot) : null;
+  const read = before && changed ? { ...before, snapshot, made: new Map(before.made) } : readingOf(book, snapshot);
   const found = new Map<string, Measurement>();
-  for (const parts of read.days) for (const one of ofDay(parts, read, book, earlier, changed)) found.set(one.id, one);
+  let madeCount = 0;
+  for (const parts of read.days) {
+    const untouched = changed && untouchedOf(parts, read, earlier, changed);
+    for (const one of untouched ?? ofDay(parts, read, book, earlier, before?.made ?? nothing)) found.set(one.id, one);
+    if (!untouched && ++madeCount % daysToStep === 0) yield;
+  }
   readBefore.set(found, read);
   return found;
 }
 
+export const measurementsOf = (book: Book, earlier?: Earlier): Earlier => atOnce(measurementsInSteps(book, earlier));
+
+const nothing: MadeById = new Map();
+
+const untouchedOf = (parts: DayParts, { made }: Read, earlier: Earlier, changed: ReadonlySet<string>) =>
+  reusable(idsOf(parts), earlier, made, ({ lookedUp }) => !lookedUp.some((key) => changed.has(key)));
+
 function ofDay(
   parts: DayParts,
-  { index }: Read,
+  { index, made }: Read,
   book: Book,
-  earlier: ReadonlyMap<string, Measurement>,
-  changed: ReadonlySet<string> | null,
+  earlier: Earlier,
+  before: MadeById,
 ): readonly Measurement[] {
-  const ids = idsOf(parts);
-  const untouched = changed && reusable(ids, earlier, ({ lookedUp }) => !lookedUp.some((key) => changed.has(key)));
-  if (untouched) return untouched;
   const { slice, lookedUp } = daySliceOf(parts, index, book);
   const ingredients = ingredientsOf(slice);
-  const same = reusable(ids, earlier, (made) => isSameList(made.ingredients, ingredients));
-  if (same) return same;
-  const measurements = make(parts, slice);
-  for (const one of measurements) madeFrom.set(one, { ingredients, lookedUp });
-  return measurements;
+  const ids = idsOf(parts);
+  const same = reusable(ids, earlier, before, (one) => isSameList(one.ingredients, ingredients));
+  for (const id of ids) made.set(id, { ingredients, lookedUp });
+  return same ?? make(parts, slice);
 }

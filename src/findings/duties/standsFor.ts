@@ -26,9 +26,12 @@ function byShiftOf(days: readonly GroupDay[]): ReadonlyMap<string, ByGroup> {
   return found;
 }
 
+const nobody: readonly string[] = [];
+
 /** Named in writing on the measured day. */
 export function namedInWriting({ id }: Pick<Measurement, 'id'>, book: Book): readonly string[] {
-  return (book.workdays.get(id)?.represents ?? []).flatMap(({ workerIds }) => workerIds);
+  const represents = book.workdays.get(id)?.represents;
+  return represents && represents.length > 0 ? represents.flatMap(({ workerIds }) => workerIds) : nobody;
 }
 
 /** A reported one stands at its site on its day. */
