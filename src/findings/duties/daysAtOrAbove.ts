@@ -10,49 +10,9 @@ import type { ExposureDay, ExposureDays } from './exposureDays.ts';
 import { GroupEvidence, sideOfActionLevel } from './groupEvidence.ts';
 import type { Measurement } from './measurement.ts';
 import { mostWithin, runningWithin } from './rollingYear.ts';
-import { coverKey, coverKeysOf, mayBeDaysOf, namedInWriting } from './standsFor.ts';
+import { coverKey, coverKeysOf, mayBeDaysOf } from './standsFor.ts';
 import type { GroupDay } from './taskGroup.ts';
-
-/** What one worker did and breathed on one day. */
-interface WorkerDay {
-  readonly on: string;
-  readonly workerId: string;
-  readonly groupDays: GroupDay[];
-  readonly own: Measurement[];
-  /** Of others, standing for this worker on this day in writing. */
-  readonly inWriting: Measurement[];
-}
-
-class WorkerDays {
-  readonly byKey = new Map<string, WorkerDay>();
-
-  of(workerId: string, on: string): WorkerDay {
-    const key = `${on} ${workerId}`;
-    const known = this.byKey.get(key);
-    if (known) return known;
-    const made: WorkerDay = { on, workerId, groupDays: [], own: [], inWriting: [] };
-    this.byKey.set(key, made);
-    return made;
-  }
-}
-
-function workerDaysOf(
-  measurements: ReadonlyMap<string, Measurement>,
-  days: readonly GroupDay[],
-  book: Book,
-  today: string,
-): readonly WorkerDay[] {
-  const found = new WorkerDays();
-  for (const day of days) if (day.workOn <= today) found.of(day.workerId, day.workOn).groupDays.push(day);
-  for (const measurement of measurements.values()) {
-    const { workerId, workOn } = measurement;
-    if (workOn > today) continue;
-    if (workerId !== null) found.of(workerId, workOn).own.push(measurement);
-    for (const other of namedInWriting(measurement, book))
-      if (other !== workerId) found.of(other, workOn).inWriting.push(measurement);
-  }
-  return [...found.byKey.values()].sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : 0));
-}
+import { type Bearing, type WorkerDay, workerDaysOf } from './workerDays.ts';
 
 function add<K>(byKey: Map<K, Measurement[]>, key: K, one: Measurement): void {
   const own = byKey.get(key);
@@ -166,21 +126,39 @@ function exposureOf(workerId: string, days: readonly ExposureDay[], today: strin
   };
 }
 
-/** By worker id. Days up to today. */
+const none: ReadonlySet<string> = new Set();
+
+/** Groups that days rested on beside what stood for the worker on the day itself. */
+const groupsOf = new WeakMap<ExposureDays, ReadonlySet<string>>();
+
+/** Was any of these groups looked at, for what it says of another day? */
+export const restsOnGroups = (exposure: ExposureDays, groupKeys: Iterable<string>): boolean => {
+  const looked = groupsOf.get(exposure);
+  return looked !== undefined && [...groupKeys].some((key) => looked.has(key));
+};
+
+/** By worker id. Days up to today. `only`: of some workers. */
 export function exposureDaysOf(
   measurements: ReadonlyMap<string, Measurement>,
   days: readonly GroupDay[],
   book: Book,
   today: string,
+  only: Bearing = { measurements, days },
 ): ReadonlyMap<string, ExposureDays> {
   const evidence = new GroupEvidence(measurements, book);
-  const onShift = new OnShift(measurements, days);
+  const onShift = new OnShift(only.measurements, only.days);
   const byWorker = new Map<string, ExposureDay[]>();
-  for (const day of workerDaysOf(measurements, days, book, today)) {
+  for (const day of workerDaysOf(only, book, today)) {
     const said: ExposureDay = { on: day.on, ...saidOf(day, onShift, evidence) };
     const own = byWorker.get(day.workerId);
     if (own) own.push(said);
     else byWorker.set(day.workerId, [said]);
   }
-  return new Map([...byWorker].map(([workerId, own]) => [workerId, exposureOf(workerId, own, today)]));
+  const found = new Map<string, ExposureDays>();
+  for (const [workerId, own] of byWorker) {
+    const exposure = exposureOf(workerId, own, today);
+    groupsOf.set(exposure, evidence.lookedAt.get(workerId) ?? none);
+    found.set(workerId, exposure);
+  }
+  return found;
 }

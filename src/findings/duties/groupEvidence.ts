@@ -51,21 +51,43 @@ function next(before: Standing, measurement: Measurement): Standing {
   return { deciding, lowsInRow, lastLowOn: measurement.workOn };
 }
 
+/** Groups of which it is evidence: what is not low, also of those it may have been of. */
+export const evidenceKeysOf = (one: Measurement): readonly string[] =>
+  sideOfActionLevel(one) === 'no' ? [one.groupKey] : [one.groupKey, ...(one.mayBeKeys ?? [])];
+
+/** Of one group: its measurements in the order of days, and how far they were taken. */
+interface Taken {
+  readonly waiting: Measurement[];
+  place: number;
+  readonly byWorker: Map<string, Standing>;
+}
+
+const nobody: ReadonlyMap<string, Standing> = new Map();
+
+const isInOrder = (ones: readonly Measurement[]): boolean =>
+  ones.every(({ workOn }, i) => i === 0 || (ones[i - 1]?.workOn ?? '') <= workOn);
+
 /** Takes days in their order, and measurements as their day comes. */
 export class GroupEvidence {
   private readonly book: Book;
   private readonly measurements: ReadonlyMap<string, Measurement>;
-  private readonly waiting: readonly Measurement[];
-  private place = 0;
-  /** By group, then worker. */
-  private readonly latest = new Map<string, Map<string, Standing>>();
+  private readonly byGroup = new Map<string, Taken>();
+  /** By worker: the groups that were looked at for any day, whether anything was there or not. */
+  readonly lookedAt = new Map<string, Set<string>>();
   private readonly changeDays = new Map<string, string[]>();
   private readonly reliances = new Map<string, RelianceFinding[]>();
 
   constructor(measurements: ReadonlyMap<string, Measurement>, book: Book) {
     this.book = book;
     this.measurements = measurements;
-    this.waiting = [...measurements.values()].sort((a, b) => (a.workOn < b.workOn ? -1 : a.workOn > b.workOn ? 1 : 0));
+    const ones = [...measurements.values()];
+    if (!isInOrder(ones)) ones.sort((a, b) => (a.workOn < b.workOn ? -1 : a.workOn > b.workOn ? 1 : 0));
+    for (const one of ones)
+      for (const key of evidenceKeysOf(one)) {
+        const taken = this.byGroup.get(key);
+        if (taken) taken.waiting.push(one);
+        else this.byGroup.set(key, { waiting: [one], place: 0, byWorker: new Map() });
+      }
     for (const shift of book.shifts.values()) {
       const change = changeNotedOn(shift);
       if (change) add(this.changeDays, shift.siteId, change.on);
@@ -76,18 +98,17 @@ export class GroupEvidence {
 
   /** What is known of the group on a day: the worker's own first, then everybody else's. `openHere`: nothing may be relaxed. */
   of(day: GroupDay, openHere: boolean): Evidence | null {
-    this.takeUntil(day.workOn);
     // entries that differ leave open which work it was: what may have been high counts, and nothing low carries over
     const onlyHigh = openHere || day.mayBeKeys !== undefined;
-    const byWorker = this.latest.get(day.groupKey);
-    const own = byWorker?.get(day.workerId)?.deciding ?? null;
-    const others = [...(byWorker?.values() ?? [])].flatMap(({ deciding }) =>
-      deciding && deciding !== own ? [deciding] : [],
-    );
+    const byWorker = this.standings(day.groupKey, day);
+    const own = byWorker.get(day.workerId)?.deciding ?? null;
+    const others = [...byWorker.values()].flatMap(({ deciding }) => (deciding && deciding !== own ? [deciding] : []));
     const relied = this.reliedOn(day);
     if (own && sideOfActionLevel(own) === 'yes') return { measurement: own, atOrAbove: 'yes' };
     if (own && !onlyHigh && this.carries(own, day)) return { measurement: own, atOrAbove: 'no' };
-    const mayBe = (day.mayBeKeys ?? []).flatMap((key) => this.decidingIn(key));
+    const mayBe = (day.mayBeKeys ?? []).flatMap((key) =>
+      [...this.standings(key, day).values()].flatMap(({ deciding }) => deciding ?? []),
+    );
     const candidates = [...others, ...mayBe, ...relied.map(({ measurement }) => measurement)];
     const high = candidates.find((one) => sideOfActionLevel(one) === 'yes');
     if (high) return { measurement: high, atOrAbove: 'yes' };
@@ -96,22 +117,19 @@ export class GroupEvidence {
     return low ? { measurement: low, atOrAbove: 'no' } : null;
   }
 
-  private decidingIn(groupKey: string): readonly Measurement[] {
-    return [...(this.latest.get(groupKey)?.values() ?? [])].flatMap(({ deciding }) => deciding ?? []);
-  }
-
-  private takeUntil(on: string): void {
-    for (let one = this.waiting[this.place]; one && one.workOn <= on; one = this.waiting[++this.place]) {
-      this.take(one, one.groupKey);
-      if (sideOfActionLevel(one) !== 'no') for (const key of one.mayBeKeys ?? []) this.take(one, key);
+  /** Of a group, as its measurements stand on that day. */
+  private standings(groupKey: string, { workerId, workOn }: GroupDay): ReadonlyMap<string, Standing> {
+    const looked = this.lookedAt.get(workerId);
+    if (looked) looked.add(groupKey);
+    else this.lookedAt.set(workerId, new Set([groupKey]));
+    const taken = this.byGroup.get(groupKey);
+    if (!taken) return nobody;
+    const { waiting, byWorker } = taken;
+    for (let one = waiting[taken.place]; one && one.workOn <= workOn; one = waiting[++taken.place]) {
+      const who = one.workerId ?? one.id;
+      byWorker.set(who, next(byWorker.get(who) ?? unknown, one));
     }
-  }
-
-  private take(one: Measurement, groupKey: string): void {
-    const byWorker = this.latest.get(groupKey) ?? new Map<string, Standing>();
-    const workerId = one.workerId ?? one.id;
-    byWorker.set(workerId, next(byWorker.get(workerId) ?? unknown, one));
-    this.latest.set(groupKey, byWorker);
+    return byWorker;
   }
 
   private carries(low: Measurement, day: GroupDay): boolean {
