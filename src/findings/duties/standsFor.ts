@@ -43,13 +43,12 @@ const noDays: readonly GroupDay[] = [];
 /** Where the work may have been the same: by an entry that does not say what the others say, or by a classification nobody noted. */
 function mayBeDaysOn({ groupKey, mayBeKeys = [] }: Measurement, there: ByGroup): readonly GroupDay[] {
   const keys = [groupKey, ...mayBeKeys];
-  const found = new Set<GroupDay>();
+  const isAny = (key: string): boolean => keys.some((own) => mayBeSameGroup(key, own));
+  const found: GroupDay[] = [];
   for (const [key, days] of there)
-    for (const day of days) {
-      const may = [key, ...(day.mayBeKeys ?? [])];
-      if (may.some((one) => keys.some((own) => mayBeSameGroup(one, own)))) found.add(day);
-    }
-  return [...found];
+    if (isAny(key)) found.push(...days);
+    else for (const day of days) if (day.mayBeKeys?.some(isAny)) found.push(day);
+  return found;
 }
 
 /** The groups that it stands for on a shift: its own, and what the worker is on the roster with (a day at two sites has one at each). */

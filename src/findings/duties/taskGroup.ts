@@ -42,14 +42,21 @@ export const groupKeyOf = (
   taskIds: readonly string[],
 ): string => [setting, jobClassificationId ?? '-', [...new Set(taskIds)].sort().join('+')].join('|');
 
-const partsOf = (key: string): readonly [string, string, string] => {
+const parts = new Map<string, readonly [work: string, job: string]>();
+
+function partsOf(key: string): readonly [work: string, job: string] {
+  const known = parts.get(key);
+  if (known) return known;
   const [setting = '', job = '-', tasks = ''] = key.split('|');
-  return [setting, job, tasks];
-};
+  const made = [`${setting}|${tasks}`, job] as const;
+  parts.set(key, made);
+  return made;
+}
 
 /** The same work, as far as anybody noted: a classification that nobody noted may be any. It raises and never relaxes. */
 export function mayBeSameGroup(a: string, b: string): boolean {
   if (a === b) return true;
-  const [x, y] = [partsOf(a), partsOf(b)];
-  return x[0] === y[0] && x[2] === y[2] && (x[1] === '-' || y[1] === '-');
+  const [workA, jobA] = partsOf(a);
+  const [workB, jobB] = partsOf(b);
+  return workA === workB && (jobA === '-' || jobB === '-');
 }
