@@ -26,6 +26,7 @@ export const en = {
       sixMonthly: 'at least every six months',
       quarterly: 'at least every three months',
     } as const satisfies Record<Schedule, string>,
+    noneInDoubt: 'no date so far, but the last measurement is in doubt: measure again now',
     due: {
       none: '',
       byDate: (day: string) => `next by ${day}`,
@@ -33,6 +34,8 @@ export const en = {
       beforeNextTime: 'next before or on the first day this task is done again',
       now: (day: string | null) => (day === null ? 'due now' : `due now, in any case by ${day}`),
     },
+    /** No date by the results, and yet one is owed: a later one is in doubt, or something changed. */
+    againNow: 'no date by the results so far, but measure again now',
     run: (count: number, of: number, towards: 'none' | 'sixMonthly') =>
       towards === 'none'
         ? `${count} of ${of} low results in a row; with ${of} the measuring stops`
@@ -73,6 +76,7 @@ export const en = {
   notices: {
     heading: 'Notices of results',
     none: 'No result stands for this worker yet.',
+    carriedBy: (name: string) => `Measured on ${name}`,
     told: (day: string) => `Result of ${day}: told`,
     toldLate: (day: string) => `Result of ${day}: told, after the last day`,
     open: (day: string, due: string) => `Result of ${day}: not told yet, by ${due}`,
@@ -94,6 +98,7 @@ export const en = {
       presumed: 'by what is presumed until a measurement shows less',
       notNeededByResult: 'By the result none is asked for. Whoever wants one gets one.',
     },
+    byResultOf: (day: string) => `by the result of ${formatDay(day)}`,
     beyond:
       'The air may be immediately dangerous, or no factor of the table reaches. Nobody enters before the competent person has decided.',
     unbounded: 'No upper bound is known: the factor stands on what is presumed.',

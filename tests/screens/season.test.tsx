@@ -9,6 +9,7 @@ import { findDuties } from '#findings/duties/findDuties.ts';
 import type { Measurement } from '#findings/duties/measurement.ts';
 import type { Book } from '#records/book.ts';
 import { openPractice } from '#screens/start/begin.ts';
+import shared from '#shared/duties/us-fed-constr-lead.json' with { type: 'json' };
 import { hashOf } from '#store/files.ts';
 import { theSession } from '#store/session.ts';
 import { wholeBook } from '#store/wholeBook.ts';
@@ -72,13 +73,45 @@ describe('figures of every kind', () => {
   });
 });
 
+describe('whatever the rule asks can be reached', () => {
+  const kinds: readonly string[] = shared.duties.map(({ kind }) => kind);
+
+  test.each(kinds)('%s', (kind) => {
+    expect(found.duties.filter((duty) => duty.kind === kind)).not.toEqual([]);
+  });
+
+  test('every schedule, every outcome of a determination, written, standing and to be looked at again', () => {
+    const schedules = new Set(found.courses.map(({ schedule }) => schedule));
+    expect([...schedules].sort()).toEqual(['none', 'quarterly', 'sixMonthly', 'undetermined']);
+    const outcomes = new Set(found.determinations.map(({ outcome }) => outcome));
+    expect([...outcomes].sort()).toEqual(['negativeMayBeWritten', 'open', 'positive']);
+    const written = found.determinations.filter(({ writtenId }) => writtenId !== null);
+    expect(written.map(({ differsFromRecord }) => differsFromRecord).sort()).toEqual([false, true]);
+  });
+
+  test('notices posted, handed over, read aloud, and one that somebody would not sign', () => {
+    const ways = new Set([...book.notices.values()].flatMap(({ given }) => given.map(({ how }) => how)));
+    expect([...ways].sort()).toEqual(['handedOver', 'posted', 'readAloud', 'refusedToSign']);
+  });
+});
+
 describe('what follows', () => {
   test('notices in time, one late, and those that are left to whoever practises', () => {
     const open = found.notices.filter(({ openIds }) => openIds.length > 0);
-    expect(open.map(({ overdue }) => overdue).sort()).toEqual([false, false, true, true]);
+    expect(open.map(({ overdue }) => overdue).sort()).toEqual([false, false, false, true, true]);
     const late = found.notices.filter(({ toldLate }) => toldLate);
     expect(late.map(({ measurementId }) => measurementId)).toEqual([measuredOf('Maya Mallet', 78).id]);
     expect(found.notices.length - open.length - late.length).toBeGreaterThan(10);
+  });
+
+  test('a revised report asks for a notice of its own', () => {
+    const revised = found.notices.filter(({ kind }) => kind === 'revised');
+    // 32.64 µg over 0.96 m³
+    const first = measuredOf('Pia Putty', 81);
+    expect(first.twa8UgPerM3?.kind === 'exact' && first.twa8UgPerM3.value).toBeCloseTo(34, 9);
+    expect(revised.map(({ measurementId, openIds }) => [measurementId, openIds.map(named)])).toEqual([
+      [first.id, ['Pia Putty']],
+    ]);
   });
 
   test('a positive determination is written, and negative ones may be, one of them on an earlier measurement', () => {

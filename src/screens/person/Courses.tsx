@@ -27,7 +27,9 @@ function dueText({ due, dueOn, overdue }: Course): string {
 }
 
 const stands = (course: Course): string =>
-  [words.schedule[course.schedule], dueText(course)].filter((part) => part !== '').join('; ');
+  course.schedule === 'none' && course.due === 'now'
+    ? words.noneInDoubt
+    : [words.schedule[course.schedule], dueText(course)].filter((part) => part !== '').join('; ');
 
 function beside({ run, changeOwed }: Course): string | undefined {
   const parts = [

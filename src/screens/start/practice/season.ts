@@ -20,7 +20,7 @@ import { type SeasonIds, seasonIds } from './seasonIds.ts';
 import { seasonPapers } from './seasonPapers.ts';
 import { measuredShifts, otherShifts, restingShift } from './seasonPlan.ts';
 import { seasonRegisters } from './seasonRegisters.ts';
-import { seasonReports } from './seasonReports.ts';
+import { seasonReports, seasonRevised } from './seasonReports.ts';
 import { seasonShift } from './seasonShift.ts';
 
 /** The first weeks of the season ended so many days ago. */
@@ -56,13 +56,17 @@ function staysVoid(facts: readonly NewFact[], factIds: readonly string[], { at, 
 /** Where the paper of a duty lies; of the others nothing needs to be filed. */
 const lies: Readonly<Record<string, string>> = { programme: words.programmeLies, training: words.trainingLies };
 
+/** Rex was offered a blood test and told of the records: both lead on to what is asked next. */
+const doneForRex: readonly string[] = ['bloodTests', 'recordsTold'];
+
 /** What the first weeks asked was done on the day that it was due, and everybody was trained; what came later is left to do. */
 function dutiesDone({ duties }: DutiesOfBook, ids: SeasonIds, { at, fact, on, today }: SeasonClock): NewFact[] {
   const untilOn = on(firstWeeksEndDaysAgo);
-  const toDo = duties.filter(
-    ({ kind, done, dueOn }) =>
-      done === null && kind !== 'notice' && dueOn !== null && (kind === 'training' || dueOn <= untilOn),
-  );
+  const toDo = duties.filter(({ kind, done, dueOn, workerIds }) => {
+    if (done !== null || kind === 'notice') return false;
+    if (doneForRex.includes(kind)) return workerIds.includes(ids.rex);
+    return dueOn !== null && (kind === 'training' || dueOn <= untilOn);
+  });
   return toDo.map(({ id, kind, dueOn }) => {
     const doneOn = dueOn !== null && dueOn <= untilOn ? dueOn : untilOn;
     const whereItLies = lies[kind] ?? null;
@@ -97,5 +101,6 @@ export async function writeSeason(practiceIds: PracticeIds, given: PracticeClock
   });
   const papers = await seasonPapers({ book, duties, occasion, ids, clock });
   const told = await put([...papers.facts, ...dutiesDone(duties, ids, clock)], { files: papers.files });
-  return told.why;
+  if (told.why !== null) return told.why;
+  return (await put(seasonRevised(book, ids, clock))).why;
 }

@@ -1,54 +1,25 @@
 /**
- * Notices and the determination of the season. Their values come from what follows from the book; their bytes are a short example sheet,
+ * Notices and determinations of the season. Their values come from what follows from the book; their bytes are a short example sheet,
  * since a whole paper takes a second to make. Those of yesterday and of the last results are left for whoever practises.
  */
 
 import { addDays, daysBetween } from '#core/calendar.ts';
 import type { NoticeToldInput } from '#documents/noticeValues.ts';
-import type { Occasion } from '#documents/occasion.ts';
-import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import type { Measurement } from '#findings/duties/measurement.ts';
 import type { NoticeOwed } from '#findings/duties/notice.ts';
 import { peopleOnPaper } from '#findings/peopleOnPaper.ts';
-import type { Book } from '#records/book.ts';
 import type { NewFact } from '#records/fact.ts';
-import { taskById } from '#reference/tasks.ts';
 import { newId } from '#store/device.ts';
 import { hashOf } from '#store/files.ts';
-import type { WriteOptions } from '#store/write.ts';
 import { practice } from '#words/practice.ts';
 import { season as words } from '#words/practiceSeason.ts';
-import type { SeasonClock } from './seasonClock.ts';
-import type { SeasonIds } from './seasonIds.ts';
-
-export interface Papers {
-  readonly facts: readonly NewFact[];
-  readonly files: NonNullable<WriteOptions['files']>;
-}
-
-export interface Around {
-  readonly book: Book;
-  readonly duties: DutiesOfBook;
-  readonly occasion: Occasion;
-  readonly ids: SeasonIds;
-  readonly clock: SeasonClock;
-}
+import { type Around, loadValues, type Makers, named, type Papers } from './seasonAround.ts';
+import { seasonDeterminations } from './seasonDeterminations.ts';
 
 /** Results of the last so many days are not told yet. */
 const leftDays = 13;
 /** Told much later than five working days after the receipt. */
 const lateDays = 20;
-
-const named = (taskIds: readonly string[]) =>
-  taskIds.map((id) => ({ en: taskById(id)?.en ?? id, es: taskById(id)?.es ?? id }));
-
-const loadValues = () =>
-  Promise.all([
-    import('#documents/noticeValues.ts'),
-    import('#documents/determinationValues.ts'),
-    import('#documents/exampleNote.ts'),
-  ]);
-type Makers = Awaited<ReturnType<typeof loadValues>>;
 
 function figureOf({ twa8UgPerM3 }: Measurement): string {
   if (twa8UgPerM3 === null) return '';
@@ -140,38 +111,6 @@ function oneNotice(measurement: Measurement, owed: NoticeOwed, around: Around, [
   };
 }
 
-function onePositive(around: Around, [, determination, note]: Makers): Papers {
-  const { book, duties, ids, clock, occasion } = around;
-  const { fact, on } = clock;
-  const first = duties.measurements.get(`${ids.rex}.${on(112)}`);
-  const found = duties.determinations.find(
-    ({ siteId, groupKey }) => siteId === ids.bridge && groupKey === first?.groupKey,
-  );
-  if (!first || !found) return { facts: [], files: [] };
-  const [at, determinedOn] = [clock.at(104, '17:00'), on(104)];
-  const { monitoredIds, standsForIds, measurementIds } = found;
-  const values = determination.determinationValues({
-    ...{ ...occasion, issuedInstant: at, outcome: 'positive', finding: found, measurements: [first], reliances: [] },
-    ...{ people: peopleOnPaper(book, [...monitoredIds, ...standsForIds]), siteName: words.bridge, setting: 'outdoors' },
-    ...{ location: words.location, determinedOn, tasks: named(first.taskIds).map(({ en }) => en) },
-    ...{ jobClassification: words.steelPainter, monitoredIds, standsForIds, observations: words.observations },
-    ...{ earlierMeasurements: null, complaints: words.complaints, writtenBy: practice.people.supervisor },
-    shownAs: 'name',
-  });
-  const { paper } = words;
-  const bytes = note.exampleNote(paper.title, [paper.note, paper.determination, words.location, paper.short]);
-  const pdfHash = hashOf(bytes);
-  const written = fact(at, 'determinationWritten.v1', {
-    ...{ determinationId: newId(), outcome: 'positive', siteId: ids.bridge, shiftId: `${ids.bridge}.${on(112)}` },
-    ...{ location: words.location, determinedOn, taskIds: [...first.taskIds], jobClassificationId: ids.steelPainter },
-    ...{ measurementIds: [...measurementIds], relianceIds: [], monitoredIds: [...monitoredIds] },
-    ...{ standsForIds: [...standsForIds], observations: words.observations, earlierMeasurements: null },
-    ...{ complaints: words.complaints, determination: JSON.parse(JSON.stringify(values)) as Record<string, unknown> },
-    ...{ pdfHash, editions: { ...occasion.editions }, heads: occasion.heads.map((head) => ({ ...head })) },
-  });
-  return { facts: [written], files: [{ hash: pdfHash, type: 'application/pdf', bytes }] };
-}
-
 export async function seasonPapers(around: Around): Promise<Papers> {
   const makers = await loadValues();
   const { duties, clock } = around;
@@ -180,6 +119,6 @@ export async function seasonPapers(around: Around): Promise<Papers> {
     const measurement = duties.measurements.get(owed.measurementId);
     return measurement ? [oneNotice(measurement, owed, around, makers)] : [];
   });
-  const papers = [...made, onePositive(around, makers)];
+  const papers = [...made, ...seasonDeterminations(around, makers)];
   return { facts: papers.flatMap(({ facts }) => facts), files: papers.flatMap(({ files }) => files) };
 }

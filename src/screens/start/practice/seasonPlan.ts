@@ -101,6 +101,10 @@ export const restingShift: Shift = {
 
 /** Days of the same work without a sample. */
 export const otherShifts: readonly Shift[] = [
+  // a helper at the walls, who was never measured there
+  { ...onWalls, daysAgo: 60, crew: ['dora'] },
+  // new guns on the footbridge: what was measured before does not speak for them
+  { ...onBridge, daysAgo: 10, crew: ['rex', 'sam'], asked: { equipment: 'yes' } },
   ...[111, 109, 108].map(
     (daysAgo): Shift => ({ ...onBridge, daysAgo, tasks: gunsOpen, conditions: bare, respirator: full }),
   ),
