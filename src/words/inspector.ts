@@ -70,7 +70,7 @@ export const en = {
   programmeNone: 'Nothing is listed for this site.',
   lies: (place: string) => `lies: ${place}`,
   doneOn: (day: string) => `done ${day}`,
-  notDone: 'not noted as done',
+  notDone: (when: string) => `${when}; not noted as done`,
   ofPeople: 'For its people',
   sheets: 'Custody sheets',
   sheetsNone: 'No box went to a laboratory from this site.',
@@ -78,5 +78,8 @@ export const en = {
   sheetDetail: (revisions: number, handedOver: string | null) =>
     `${revisions === 0 ? 'no sheet yet' : count(revisions, 'sheet', 'revisions of the sheet')}${handedOver === null ? '' : `, handed over ${handedOver}`}`,
   days: 'Days of work',
-  day: (workers: number) => count(workers, 'worker', 'workers'),
+  /** 'October 2026: 12 days, 2 to 3 workers' */
+  month: (month: string, days: number, least: number, most: number) =>
+    `${month}: ${count(days, 'day', 'days')}, ${least === most ? count(most, 'worker', 'workers') : `${least} to ${most} workers`}`,
+  carriedBy: (name: string) => `measured on ${name}`,
 };

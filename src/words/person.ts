@@ -34,8 +34,6 @@ export const en = {
       beforeNextTime: 'next before or on the first day this task is done again',
       now: (day: string | null) => (day === null ? 'due now' : `due now, in any case by ${day}`),
     },
-    /** No date by the results, and yet one is owed: a later one is in doubt, or something changed. */
-    againNow: 'no date by the results so far, but measure again now',
     run: (count: number, of: number, towards: 'none' | 'sixMonthly') =>
       towards === 'none'
         ? `${count} of ${of} low results in a row; with ${of} the measuring stops`

@@ -85,7 +85,12 @@ export const en = {
   value: (name: string, value: string): string => {
     const key = conditionKeys.find((each) => each === name);
     if (key === undefined) return value;
-    return (conditions.options[key] as Readonly<Record<string, string>>)[value]?.toLowerCase() ?? value;
+    return (
+      (conditions.options[key] as Readonly<Record<string, string>>)[value]
+        ?.toLowerCase()
+        .replace('hepa', 'HEPA')
+        .replace(/^more$/, 'more than a room') ?? value
+    );
   },
   label: (name: string): string =>
     conditionKeys.includes(name as ConditionKey) ? conditions.labels[name as ConditionKey].toLowerCase() : 'tasks',

@@ -47,7 +47,7 @@ export function InspectorSite({ siteId = '' }: { readonly siteId?: string }) {
       aside={
         <>
           <Told view={view} />
-          <Programme view={view} book={book} duties={duties.duties} />
+          <Programme view={view} book={book} duties={duties.duties} today={today} />
           <Boxes siteId={siteId} book={book} />
         </>
       }

@@ -4,17 +4,25 @@ import type { NoticeOwed } from '#findings/duties/notice.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { taskById } from '#reference/tasks.ts';
 import { en as words } from '#words/inspector.ts';
-import { formatDay } from '#words/quantity.ts';
+import { formatDay, inSentence } from '#words/quantity.ts';
 
 const day = (on: string): string => formatDay(on, 'en', 'weekday');
 
 export function Told({ view }: { readonly view: InspectorView }) {
   const measuredOn = (id: string): string => day(view.measurements.find((one) => one.id === id)?.workOn ?? '');
+  const carriedBy = (id: string): string | null => {
+    const workerId = view.measurements.find((one) => one.id === id)?.workerId;
+    const name = view.people.find((one) => one.id === workerId)?.name;
+    return name === undefined ? null : words.carriedBy(name);
+  };
   return (
     <>
       <Lines heading={words.notices} whenEmpty={words.noticesNone}>
         {view.notices.map((notice) => (
-          <Line key={notice.measurementId} detail={howTold(notice)}>
+          <Line
+            key={notice.measurementId}
+            detail={[carriedBy(notice.measurementId), howTold(notice)].filter(Boolean).join('; ')}
+          >
             {words.notice(measuredOn(notice.measurementId), notice.toldIds.length, notice.affectedIds.length)}
           </Line>
         ))}
@@ -45,5 +53,5 @@ function howDetermined({ outcome, writtenId, differsFromRecord }: InspectorView[
 const tasksOf = (groupKey: string): string =>
   (groupKey.split('|')[2] ?? '')
     .split('+')
-    .map((id) => taskById(id)?.en ?? id)
+    .map((id, at) => (at === 0 ? (taskById(id)?.en ?? id) : inSentence(taskById(id)?.en ?? id)))
     .join(', ');

@@ -29,14 +29,30 @@ export function Who({ view }: { readonly view: InspectorView }) {
         ))}
       </Lines>
       <Lines heading={words.days}>
-        {view.shifts.map(({ shiftId, workOn, days }) => (
-          <Line key={shiftId} end={words.day(new Set(days.map(({ workerId }) => workerId)).size)}>
-            {formatDay(workOn, 'en', 'weekday')}
-          </Line>
-        ))}
+        {byMonth(view).map(([month, shifts]) => {
+          const crews = shifts.map(({ days }) => new Set(days.map(({ workerId }) => workerId)).size);
+          return (
+            <Line key={month} detail={shifts.map(({ workOn }) => String(Number(workOn.slice(8)))).join(', ')}>
+              {words.month(monthName(month), shifts.length, Math.min(...crews), Math.max(...crews))}
+            </Line>
+          );
+        })}
       </Lines>
     </>
   );
+}
+
+/** 'October 2026', of '2026-10' */
+const monthName = (month: string): string => formatDay(`${month}-01`).replace(/^1 /, '');
+
+/** Newest month first; in it the days as they follow each other. */
+function byMonth({ shifts }: InspectorView): readonly (readonly [string, InspectorView['shifts']])[] {
+  const months = new Map<string, InspectorView['shifts'][number][]>();
+  for (const shift of shifts) {
+    const month = shift.workOn.slice(0, 7);
+    months.set(month, [shift, ...(months.get(month) ?? [])]);
+  }
+  return [...months];
 }
 
 const nameOf = (id: string): string => {

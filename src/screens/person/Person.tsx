@@ -80,16 +80,23 @@ interface OfPerson {
   readonly book: Book;
 }
 
-function NoticesTold({ personId, duties }: OfPerson) {
+function NoticesTold({ personId, duties, book }: OfPerson) {
   const text = words.notices;
   return (
     <Lines heading={text.heading} whenEmpty={text.none}>
       {noticesOfPerson(personId, duties).map(({ measurementId, openIds, overdue, toldLate, dueOn }) => {
-        const day = words.records.line(duties.measurements.get(measurementId)?.workOn ?? dueOn);
+        const measurement = duties.measurements.get(measurementId);
+        const day = words.records.line(measurement?.workOn ?? dueOn);
+        const other =
+          measurement?.workerId === personId ? undefined : book.people.get(measurement?.workerId ?? '')?.name;
         const due = words.records.line(dueOn);
         const open = openIds.includes(personId);
         return (
-          <Line key={measurementId} to={`/notice/${encodeURIComponent(measurementId)}`}>
+          <Line
+            key={measurementId}
+            to={`/notice/${encodeURIComponent(measurementId)}`}
+            detail={other === undefined ? undefined : text.carriedBy(other)}
+          >
             {open
               ? overdue
                 ? text.overdue(day, due)

@@ -5,6 +5,7 @@ import type { NoticeOwed } from '#findings/duties/notice.ts';
 import type { Book } from '#records/book.ts';
 import { taskById } from '#reference/tasks.ts';
 import { en as words } from '#words/person.ts';
+import { formatList, inSentence } from '#words/quantity.ts';
 
 /** A group key read back: setting, job classification, tasks (findings/duties/taskGroup.ts). */
 export function partsOfGroup(groupKey: string) {
@@ -19,7 +20,8 @@ export function partsOfGroup(groupKey: string) {
 export function groupText(groupKey: string, book: Book): string {
   const { setting, jobClassificationId, taskIds } = partsOfGroup(groupKey);
   const job = book.jobClassifications.get(jobClassificationId ?? '')?.name ?? null;
-  return words.courses.group(taskIds.map((id) => taskById(id)?.en ?? id).join(', '), job, setting);
+  const names = taskIds.map((id) => taskById(id)?.en ?? id);
+  return words.courses.group(formatList(names.map((name, at) => (at === 0 ? name : inSentence(name)))), job, setting);
 }
 
 export const coursesOfPerson = (personId: string, { courses }: DutiesOfBook): readonly Course[] =>
