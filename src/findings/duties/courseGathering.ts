@@ -1,6 +1,9 @@
 /** What is gathered of each worker in each task group before a course is read from it. */
+import type { Book } from '#records/book.ts';
 import type { ChangeNoted, Occasion } from './courseInput.ts';
 import type { CourseRule } from './courseRule.ts';
+import { bearsOn, boxedIdsOf } from './determinationScope.ts';
+import type { Measurement } from './measurement.ts';
 
 /** What is gathered of one worker in one group. */
 export interface Gathered {
@@ -8,6 +11,8 @@ export interface Gathered {
   readonly groupKey: string;
   readonly occasionByDay: Map<string, Occasion>;
   readonly changes: ChangeNoted[];
+  /** Whether a measurement without a figure may still come to one: a void cassette that was never sent does not. */
+  readonly bears: (measurement: Measurement) => boolean;
   rule: CourseRule | null;
   lastDoneOn: string | null;
   /** The first day on which an occasion of the worker's own, or in writing, said something. */
@@ -16,6 +21,12 @@ export interface Gathered {
 
 export class Gathering {
   readonly found = new Map<string, Gathered>();
+  private readonly bears: Gathered['bears'];
+
+  constructor(book: Book) {
+    const boxedIds = boxedIdsOf(book);
+    this.bears = (measurement) => bearsOn(measurement, boxedIds);
+  }
 
   of(workerId: string, groupKey: string): Gathered {
     const key = `${workerId} ${groupKey}`;
@@ -26,6 +37,7 @@ export class Gathering {
       groupKey,
       occasionByDay: new Map(),
       changes: [],
+      bears: this.bears,
       rule: null,
       lastDoneOn: null,
       decidedOn: null,

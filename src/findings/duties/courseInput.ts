@@ -16,6 +16,8 @@ export interface Occasion {
   readonly resultOwed: boolean;
   /** A result is in hand and proves nothing, also where another of that day is owed. */
   readonly doubted?: boolean;
+  /** It says neither high nor low, and was sent or has a result: it may have been high. */
+  readonly leftOpen?: boolean;
   readonly because: readonly string[];
 }
 

@@ -19,6 +19,8 @@ interface State {
   lastMeasurementId: string | null;
   band: Band | null;
   last: Occasion | null;
+  /** One that says neither high nor low came before: as many low ones in a row as after a high one; they are in `chain`. */
+  unsure: boolean;
   known: boolean;
   /** An occasion against which nothing stands has decided; one of the worker's own, or in writing. */
   decided: boolean;
@@ -69,6 +71,7 @@ function low(state: State, occasion: Occasion, rule: CourseRule): void {
   if (belowAtEnd(state.chain).length >= rule.consecutive) {
     step(state, occasion, { to: 'none', why: 'stops', paragraph: rule.stopParagraph });
     state.chain = [];
+    state.unsure = false;
   } else if (schedule === 'quarterly' && state.chain.length >= rule.consecutive) {
     step(state, occasion, { to: 'sixMonthly', why: 'stepsDown', paragraph: rule.stepDownParagraph });
     state.chain = belowAtEnd(state.chain);
@@ -80,7 +83,13 @@ const stepsTowardsLess = (occasion: Occasion, schedule: Schedule): boolean =>
   occasion.relation !== 'roster' &&
   (occasion.provesBelowActionLevel || (schedule === 'quarterly' && occasion.provesNotAbovePel));
 
+/** The first low one begins with nothing owed; after one that may have been high it takes as many as end a schedule. */
 function begin(state: State, occasion: Occasion, rule: CourseRule): void {
+  if (state.unsure) {
+    state.chain = chained(state.chain, { on: occasion.on, belowActionLevel: true }, rule.daysApart);
+    if (state.chain.length < rule.consecutive) return;
+    state.unsure = false;
+  }
   const before = state.schedule;
   const paragraph = rule.paragraphBySchedule.none;
   if (before === 'undetermined') step(state, occasion, { to: 'none', why: 'begins', paragraph });
@@ -89,8 +98,9 @@ function begin(state: State, occasion: Occasion, rule: CourseRule): void {
 
 /** A result that is owed takes back no doubt of the one before: it may come to nothing. */
 function takeOwn(state: State, occasion: Occasion, rule: CourseRule): void {
-  const { relation, resultOwed, doubted = false } = occasion;
+  const { relation, resultOwed, doubted = false, leftOpen = false } = occasion;
   if (relation === 'roster') return;
+  state.unsure ||= leftOpen;
   const paragraph = rule.paragraphBySchedule[state.schedule];
   if (resultOwed) step(state, occasion, { to: state.schedule, why: 'owed', paragraph });
   if (!resultOwed || doubted) state.last = occasion;
@@ -104,10 +114,10 @@ function takeOccasion(state: State, occasion: Occasion, rule: CourseRule): void 
   takeOwn(state, occasion, rule);
   state.band = occasion.band;
   if (lowers && isRepeated(state.schedule)) low(state, occasion, rule);
+  else if (lowers && !raises) begin(state, occasion, rule);
   else {
     state.chain = [];
     if (raises) high(state, occasion, rule);
-    else if (lowers) begin(state, occasion, rule);
   }
   if (raises || lowers) note(state, occasion.sound, own);
 }
@@ -149,7 +159,8 @@ function runOf({ schedule, chain }: State, rule: CourseRule): Course['run'] {
 type Due = Pick<Course, 'due' | 'dueOn' | 'overdue'>;
 
 /** The last occasion with a result that is not by the roster alone. */
-const inDoubt = ({ last }: State): boolean => last !== null && !last.sound;
+const inDoubt = ({ last, unsure, schedule }: State): boolean =>
+  (last !== null && !last.sound) || (unsure && schedule === 'none');
 
 /** The day passed and the tasks were not done since: before or on the first day that they are done again. */
 function dueOf(state: State, lastDoneOn: string | null, today: string): Due {
@@ -172,6 +183,7 @@ export function courseOf({ workerId, groupKey, occasions, changes, rule, lastDon
     steps: [],
     chain: [],
     last: null,
+    unsure: false,
     known: false,
     decided: false,
     decidedByOwn: false,

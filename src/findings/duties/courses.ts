@@ -21,7 +21,7 @@ const isSound = ({ band, blocks, provesBelowActionLevel, provesNotAbovePel }: Me
   (band === 'actionLevelToPel' && provesNotAbovePel) ||
   (band !== 'open' && blocks.length === 0);
 
-function occasionOf(measurement: Measurement, relation: Occasion['relation']): Occasion {
+function occasionOf(measurement: Measurement, relation: Occasion['relation'], bears: boolean): Occasion {
   const { workOn, id, band, provesBelowActionLevel, provesNotAbovePel, resultOwed, because } = measurement;
   const sound = isSound(measurement);
   return {
@@ -34,6 +34,7 @@ function occasionOf(measurement: Measurement, relation: Occasion['relation']): O
     sound,
     resultOwed,
     doubted: !sound && !resultOwed,
+    leftOpen: bears && !sound && !raises(measurement),
     because,
   };
 }
@@ -55,12 +56,13 @@ function merged(a: Occasion, b: Occasion): Occasion {
     sound: a.sound && b.sound,
     resultOwed: a.resultOwed || b.resultOwed,
     doubted: a.doubted === true || b.doubted === true,
+    leftOpen: a.leftOpen === true || b.leftOpen === true,
     because: [...new Set([...a.because, ...b.because])],
   };
 }
 
 function addOccasion(into: Gathered, measurement: Measurement, relation: Occasion['relation']): void {
-  const occasion = occasionOf(measurement, relation);
+  const occasion = occasionOf(measurement, relation, into.bears(measurement));
   const before = into.occasionByDay.get(occasion.on);
   into.occasionByDay.set(occasion.on, before ? merged(before, occasion) : occasion);
   into.rule ??= ruleOf(measurement.limits);
@@ -175,7 +177,7 @@ export function coursesOf(
   book: Book,
   today: string,
 ): readonly Course[] {
-  const gathering = new Gathering();
+  const gathering = new Gathering(book);
   gatherDays(days, book, today, gathering);
   gatherMeasurements(measurements, days, book, today, gathering);
   const found = [...gathering.found.values()].sort(

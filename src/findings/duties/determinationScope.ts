@@ -52,9 +52,12 @@ function addReliances(scopes: Map<string, Growing>, measurements: ReadonlyMap<st
 }
 
 /** A void cassette that was never sent and has no result is no measurement, and bears on nothing. */
-function bearsOn({ receipts, resultOwed, finding }: Measurement, boxedIds: ReadonlySet<string>): boolean {
+export function bearsOn({ receipts, resultOwed, finding }: Measurement, boxedIds: ReadonlySet<string>): boolean {
   return receipts.length > 0 || resultOwed || (finding?.samples ?? []).some(({ sampleId }) => boxedIds.has(sampleId));
 }
+
+export const boxedIdsOf = ({ boxes }: Book): ReadonlySet<string> =>
+  new Set([...boxes.values()].flatMap(({ packed }) => packed.sampleIds));
 
 /** Other sites and groups that a day was, or may have been, of: a day at two sites, entries that differ. */
 function elsewhere(measurement: Measurement, days: readonly GroupDay[]): readonly (readonly [string, string])[] {
@@ -101,7 +104,7 @@ export function scopesOf(
     scopes.set(name, held);
     return held;
   };
-  const boxedIds = new Set([...book.boxes.values()].flatMap(({ packed }) => packed.sampleIds));
+  const boxedIds = boxedIdsOf(book);
   for (const day of days) at(day.siteId, day.groupKey).days.push(day);
   for (const measurement of measurements.values()) {
     if (measurement.siteId === null || !bearsOn(measurement, boxedIds)) continue;

@@ -6,6 +6,7 @@
 import { daysBetween } from '#core/calendar.ts';
 import type { Book } from '#records/book.ts';
 import { courseRuleOf } from './courseRule.ts';
+import { bearsOn, boxedIdsOf } from './determinationScope.ts';
 import type { Measurement } from './measurement.ts';
 import { type RelianceFinding, reliancesOf } from './reliance.ts';
 import { allAlike, compareTerms, termsOn } from './resemblance.ts';
@@ -35,20 +36,25 @@ interface Standing {
   readonly deciding: Measurement | null;
   readonly lowsInRow: number;
   readonly lastLowOn: string | null;
+  /** One that may have been high came before. */
+  readonly unsure: boolean;
 }
 
-const unknown: Standing = { deciding: null, lowsInRow: 0, lastLowOn: null };
+const unknown: Standing = { deciding: null, lowsInRow: 0, lastLowOn: null, unsure: false };
+
+const isHigh = (one: Measurement | null): boolean => one !== null && sideOfActionLevel(one) === 'yes';
 
 function next(before: Standing, measurement: Measurement): Standing {
   const side = sideOfActionLevel(measurement);
   if (side === 'yes') return { ...unknown, deciding: measurement };
   const rule = courseRuleOf(measurement.limits.set);
-  if (side === null || !rule) return { ...unknown, deciding: before.deciding };
+  const wasHigh = isHigh(before.deciding);
+  if (side === null || !rule) return { ...unknown, deciding: wasHigh ? before.deciding : null, unsure: true };
   const apart = before.lastLowOn === null ? 0 : daysBetween(before.lastLowOn, measurement.workOn);
   const lowsInRow = before.lastLowOn !== null && apart >= rule.daysApart ? before.lowsInRow + 1 : 1;
-  const wasHigh = before.deciding !== null && sideOfActionLevel(before.deciding) === 'yes';
-  const deciding = wasHigh && lowsInRow < rule.consecutive ? before.deciding : measurement;
-  return { deciding, lowsInRow, lastLowOn: measurement.workOn };
+  const isEnough = lowsInRow >= rule.consecutive || !(wasHigh || before.unsure);
+  const deciding = isEnough ? measurement : wasHigh ? before.deciding : null;
+  return { deciding, lowsInRow, lastLowOn: measurement.workOn, unsure: before.unsure && !isEnough };
 }
 
 /** Groups of which it is evidence: what is not low, also of those it may have been of. */
@@ -82,18 +88,22 @@ export class GroupEvidence {
     this.measurements = measurements;
     const ones = [...measurements.values()];
     if (!isInOrder(ones)) ones.sort((a, b) => (a.workOn < b.workOn ? -1 : a.workOn > b.workOn ? 1 : 0));
-    for (const one of ones)
-      for (const key of evidenceKeysOf(one)) {
-        const taken = this.byGroup.get(key);
-        if (taken) taken.waiting.push(one);
-        else this.byGroup.set(key, { waiting: [one], place: 0, byWorker: new Map() });
-      }
+    const boxedIds = boxedIdsOf(book);
+    for (const one of ones) if (bearsOn(one, boxedIds)) this.await(one);
     for (const shift of book.shifts.values()) {
       const change = changeNotedOn(shift);
       if (change) add(this.changeDays, shift.siteId, change.on);
     }
     for (const one of reliancesOf(measurements, book).values())
       if (one.valid) add(this.reliances, `${one.siteId} ${one.groupKey}`, one);
+  }
+
+  private await(one: Measurement): void {
+    for (const key of evidenceKeysOf(one)) {
+      const taken = this.byGroup.get(key);
+      if (taken) taken.waiting.push(one);
+      else this.byGroup.set(key, { waiting: [one], place: 0, byWorker: new Map() });
+    }
   }
 
   /** What is known of the group on a day: the worker's own first, then everybody else's. `openHere`: nothing may be relaxed. */

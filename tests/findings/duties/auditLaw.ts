@@ -81,7 +81,8 @@ const ofDeterminations = (before: DutiesOfBook, after: DutiesOfBook): readonly s
 function isSofter(was: Course, now: Course | undefined): boolean {
   if (was.schedule === 'undetermined') return now?.schedule === 'none' && now.due !== 'now';
   if (was.schedule === 'none') return was.due === 'now' && now?.due === 'none';
-  return !now || rank[now.schedule] < rank[was.schedule];
+  // nothing has stopped where it says that measuring is owed now
+  return !now || (rank[now.schedule] < rank[was.schedule] && !(now.schedule === 'none' && now.due === 'now'));
 }
 
 const ofCourses = (before: DutiesOfBook, after: DutiesOfBook): readonly string[] =>
