@@ -6,7 +6,7 @@ import type { Duty } from './duty.ts';
 import { dutyIdOf } from './dutyIds.ts';
 import { timingOf } from './dutyTiming.ts';
 import { triggerNamed } from './dutyTriggers.ts';
-import { type DutyParts, type Ground, groundOf } from './dutyTriggersGround.ts';
+import { type DutyParts, type Ground, groundOf, tableHeld } from './dutyTriggersGround.ts';
 import { levelsOf } from './dutyTriggersLevels.ts';
 import type { Met, Sight } from './dutyTriggersMet.ts';
 import { daysAtOf } from './dutyTriggersPeople.ts';
@@ -71,12 +71,46 @@ export function inOrder(a: Duty, b: Duty): number {
   );
 }
 
-/** None where the rule of the site is not held complete. */
-export function dutiesOf(parts: DutyParts, book: Book, today: string): readonly Duty[] {
-  const ground = groundOf(parts, book, today);
-  const sight: Sight = { ground, levels: levelsOf(ground), daysAt: daysAtOf(ground) };
+/** What duties are found again for. All of a site, a worker or a measurement is in it, or nothing. */
+export interface About {
+  readonly siteIds: ReadonlySet<string>;
+  readonly workerIds: ReadonlySet<string>;
+  readonly measurementIds: ReadonlySet<string>;
+}
+
+type Subject = Pick<Met, 'siteId' | 'workerIds' | 'measurementIds'>;
+
+function isAbout(per: DutyRow['per'], { siteId, workerIds, measurementIds }: Subject, about: About): boolean {
+  if (per === 'request') return false;
+  if (per === 'measurement') return measurementIds.some((id) => about.measurementIds.has(id));
+  if (per === 'worker' || per === 'course') return workerIds.some((id) => about.workerIds.has(id));
+  return siteId !== null && about.siteIds.has(siteId);
+}
+
+/** None where the rule of the site is not held complete. `about`: those of some sites, workers and measurements alone. */
+export function dutiesOf(parts: DutyParts, book: Book, today: string, about?: About): readonly Duty[] {
+  const ground = groundOf(parts, book, today, about?.siteIds);
+  const sight: Sight = { ground, levels: levelsOf(ground), daysAt: daysAtOf(ground, about?.workerIds) };
   const duties = rowsOn(today, ground.table).flatMap((row) =>
-    triggerNamed(row.trigger)(sight, row).flatMap((met) => dutyOnce(row, met, ground) ?? []),
+    triggerNamed(row.trigger)(sight, row).flatMap((met) =>
+      about && !isAbout(row.per, met, about) ? [] : (dutyOnce(row, met, ground) ?? []),
+    ),
   );
   return duties.sort(inOrder);
+}
+
+/** Those found before that are about nothing else, and the rest anew. Rows, requests and what was done are the same as before. */
+export function dutiesAgain(
+  before: readonly Duty[],
+  about: About,
+  parts: DutyParts,
+  book: Book,
+  today: string,
+): readonly Duty[] {
+  const perOf = new Map(rowsOn(today, tableHeld()).map(({ kind, per }) => [kind, per]));
+  const kept = before.filter((duty) => {
+    const per = perOf.get(duty.kind);
+    return per !== undefined && !isAbout(per, duty, about);
+  });
+  return [...kept, ...dutiesOf(parts, book, today, about)].sort(inOrder);
 }

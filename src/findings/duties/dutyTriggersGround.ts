@@ -156,16 +156,23 @@ function changeDays(book: Book, today: string): Ground['changedOn'] {
 /** The limit set whose duties are listed. One table is held; a second one would be listed beside it. */
 const limitSetId = 'us-fed-constr-lead';
 
-export function groundOf(parts: DutyParts, book: Book, today: string): Ground {
+export function tableHeld(): DutiesFile {
   const table = dutiesOfSet(limitSetId);
   if (!table) throw new Error('no table of duties is held');
+  return table;
+}
+
+/** `about`: the jobs of these sites alone. */
+export function groundOf(parts: DutyParts, book: Book, today: string, about?: ReadonlySet<string>): Ground {
+  const table = tableHeld();
   const all = gathered(parts.days);
   const limits = limitsBySite(all, book);
+  const held = new Set([...limits].flatMap(([siteId, here]) => (isWhole(here) ? [siteId] : [])));
   const determinations = new Map(parts.determinations.map((one) => [keyOf(one.siteId, one.groupKey), one]));
   const courses = new Map(parts.courses.map((one) => [keyOf(one.workerId, one.groupKey), one]));
   const jobs = all.flatMap((one): Job[] => {
     const here = limits.get(one.siteId);
-    if (!here || !isWhole(here)) return [];
+    if (!here || !isWhole(here) || about?.has(one.siteId) === false) return [];
     const determination = determinations.get(keyOf(one.siteId, one.groupKey)) ?? null;
     const measurements = (determination?.measurementIds ?? [])
       .flatMap((id) => parts.measurements.get(id) ?? [])
@@ -181,7 +188,7 @@ export function groundOf(parts: DutyParts, book: Book, today: string): Ground {
     table,
     jobs,
     jobsBySite,
-    isHeld: (siteId) => siteId !== null && jobsBySite.has(siteId),
+    isHeld: (siteId) => siteId !== null && held.has(siteId),
     courseOf: (workerId, groupKey) => courses.get(keyOf(workerId, groupKey)),
     isSurelyFor: surelyFor(parts.days, book),
     changedOn: changeDays(book, today),

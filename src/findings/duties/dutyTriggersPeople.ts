@@ -33,12 +33,13 @@ function daysAt(ground: Ground, days: readonly ExposureDay[], held: ReadonlySet<
   });
 }
 
-/** By worker; who has no such day is not in it. */
-export function daysAtOf(ground: Ground): ReadonlyMap<string, DaysAt> {
+/** By worker; who has no such day is not in it. `about`: these workers alone. */
+export function daysAtOf(ground: Ground, about?: ReadonlySet<string>): ReadonlyMap<string, DaysAt> {
   const held = heldDays(ground);
   const months = ground.table.surveillanceAfter.within.value;
   const found = new Map<string, DaysAt>();
   for (const [workerId, exposure] of ground.parts.exposureDays) {
+    if (about?.has(workerId) === false) continue;
     const days = daysAt(ground, exposure.days, held.get(workerId));
     if (days.length === 0) continue;
     const all = exposure.days.filter(({ atOrAbove }) => atOrAbove === 'yes').length;

@@ -6,77 +6,46 @@ import { determinationsOf } from './determinations.ts';
 import { dutiesOf } from './duties.ts';
 import type { DutiesOfBook } from './dutiesOfBook.ts';
 import { notHeldOf } from './dutyTriggersGround.ts';
-import {
-  type Changed,
-  changedIds,
-  coursesAgain,
-  determinationsAgain,
-  type Earlier,
-  listsOfDays,
-  noticesAgain,
-  sameBesides,
-  sameIn,
-} from './findAgain.ts';
-import type { Measurement } from './measurement.ts';
-import { measurementsOf } from './measurements.ts';
+import { coursesAgain, determinationsAgain, dutiesAgain, exposureDaysAgain, noticesAgain } from './findAgain.ts';
+import { measurementsInSteps } from './measurements.ts';
 import { noticesOwed } from './notices.ts';
-import type { GroupDay } from './taskGroup.ts';
+import { atOnce, type Steps } from './steps.ts';
 import { groupDaysOf, taskGroupsOf } from './taskGroups.ts';
+import { changedSinceFound, type Earlier, listsOfDays, sameIn } from './touched.ts';
 
 /** What a finding was made from. It only spares finding again what cannot be other than it was. */
 const madeFrom = new WeakMap<DutiesOfBook, Earlier>();
 
-type Stage = Pick<DutiesOfBook, 'courses' | 'notices' | 'determinations'>;
-
-function stageOf(measurements: ReadonlyMap<string, Measurement>, days: readonly GroupDay[], book: Book, today: string) {
-  return {
-    courses: coursesOf(measurements, days, book, today),
-    notices: noticesOwed(measurements, book, days, today),
-    determinations: determinationsOf(measurements, book, days, today),
-  };
-}
-
-const stageAgain = (changed: Changed): Stage => ({
-  courses: coursesAgain(changed),
-  notices: noticesAgain(changed),
-  determinations: determinationsAgain(changed),
-});
-
-/** Where some measurements are other ones and nothing else is: which. null: all is found anew. */
-function onlyChanged(
-  measurements: ReadonlyMap<string, Measurement>,
-  days: readonly GroupDay[],
-  book: Book,
-  today: string,
-  earlier: Earlier | undefined,
-): Changed | null {
-  if (!earlier || earlier.found.today !== today || earlier.days !== days || !sameBesides(earlier.book, book))
-    return null;
-  const ids = changedIds(earlier.found.measurements, measurements);
-  return ids && { ids, measurements, earlier, book, days, today };
-}
-
-/** `before`: what was found earlier of the same book; what comes out equals what comes out of nothing, and sooner. */
-export function findDuties(book: Book, today: string, before?: DutiesOfBook): DutiesOfBook {
+/** Yields between steps, the longest of which takes some fifty milliseconds for a thousand samples on a phone. */
+export function* dutiesInSteps(book: Book, today: string, before?: DutiesOfBook): Steps<DutiesOfBook> {
   const earlier = before && madeFrom.get(before);
-  const measurements = measurementsOf(book, before?.measurements);
+  const measurements = yield* measurementsInSteps(book, before?.measurements);
+  yield;
   const sameDays = earlier !== undefined && sameIn(earlier.book, book, listsOfDays);
   const days = sameDays ? earlier.days : groupDaysOf(book);
-  const changed = onlyChanged(measurements, days, book, today, earlier);
-  const parts = {
-    measurements,
-    days,
-    groups: sameDays ? earlier.found.groups : taskGroupsOf(days),
-    exposureDays: exposureDaysOf(measurements, days, book, today),
-    ...(changed ? stageAgain(changed) : stageOf(measurements, days, book, today)),
-  };
-  const { days: _, ...result } = parts;
+  const groups = sameDays ? earlier.found.groups : taskGroupsOf(days);
+  yield;
+  const changed = changedSinceFound(measurements, days, book, today, earlier);
+  const exposureDays = changed ? exposureDaysAgain(changed) : exposureDaysOf(measurements, days, book, today);
+  yield;
+  const courses = changed ? coursesAgain(changed) : coursesOf(measurements, days, book, today);
+  yield;
+  const notices = changed ? noticesAgain(changed) : noticesOwed(measurements, book, days, today);
+  yield;
+  const determinations = changed ? determinationsAgain(changed) : determinationsOf(measurements, book, days, today);
+  yield;
+  const result = { measurements, groups, exposureDays, courses, notices, determinations };
+  const parts = { ...result, days };
   const found = {
     today,
     ...result,
-    duties: dutiesOf(parts, book, today),
+    duties: changed ? dutiesAgain(changed, parts) : dutiesOf(parts, book, today),
     notHeld: sameDays && earlier.found.notHeld ? earlier.found.notHeld : notHeldOf(days, book),
   };
   madeFrom.set(found, { found, book, days });
   return found;
 }
+
+/** `before`: what was found earlier of the same book; what comes out equals what comes out of nothing, and sooner. */
+export const findDuties = (book: Book, today: string, before?: DutiesOfBook): DutiesOfBook =>
+  atOnce(dutiesInSteps(book, today, before));
