@@ -3,32 +3,13 @@
  * noted, in the order of days, to the schedule that stands and the next date. Doubt lets nothing step down, moves no date back and
  * never keeps a schedule from rising.
  */
-import { addDays, addMonths } from '#core/calendar.ts';
+import { addMonths } from '#core/calendar.ts';
 import type { Course, CourseStep, Schedule } from './course.ts';
 import { belowAtEnd, chained, type Low } from './courseChain.ts';
+import { dueOf, inDoubt, isRepeated, runOf, type State } from './courseDue.ts';
 import type { ChangeNoted, CourseInput, Occasion } from './courseInput.ts';
-import type { CourseRule, Repeated } from './courseRule.ts';
-import type { Band } from './measurement.ts';
+import type { CourseRule } from './courseRule.ts';
 
-interface State {
-  schedule: Schedule;
-  steps: CourseStep[];
-  /** Low occasions in a row, each far enough from the one before. */
-  chain: readonly Low[];
-  dueOn: string | null;
-  lastMeasurementId: string | null;
-  band: Band | null;
-  last: Occasion | null;
-  /** One that says neither high nor low came before: as many low ones in a row as after a high one; they are in `chain`. */
-  unsure: boolean;
-  known: boolean;
-  /** An occasion against which nothing stands has decided; one of the worker's own, or in writing. */
-  decided: boolean;
-  decidedByOwn: boolean;
-  changeOwed: Course['changeOwed'];
-}
-
-const isRepeated = (schedule: Schedule): schedule is Repeated => schedule === 'sixMonthly' || schedule === 'quarterly';
 const isHigh = ({ band }: Occasion): boolean => band === 'actionLevelToPel' || band === 'abovePel';
 
 function step(
@@ -142,35 +123,6 @@ function takeChange(state: State, change: ChangeNoted, rule: CourseRule): void {
     { ...change, measurementIds: [] },
     { to: 'undetermined', why: 'restarts', paragraph: rule.changeParagraph },
   );
-}
-
-function runOf({ schedule, chain }: State, rule: CourseRule): Course['run'] {
-  if (!isRepeated(schedule)) return null;
-  const last = chain.at(-1);
-  const counted = schedule === 'sixMonthly' ? belowAtEnd(chain) : chain;
-  return {
-    towards: schedule === 'sixMonthly' || last?.belowActionLevel ? 'none' : 'sixMonthly',
-    count: Math.min(counted.length, rule.consecutive - 1),
-    of: rule.consecutive,
-    nextFromOn: last ? addDays(last.on, rule.daysApart) : null,
-  };
-}
-
-type Due = Pick<Course, 'due' | 'dueOn' | 'overdue'>;
-
-/** The last occasion with a result that is not by the roster alone. */
-const inDoubt = ({ last, unsure, schedule }: State): boolean =>
-  (last !== null && !last.sound) || (unsure && schedule === 'none');
-
-/** The day passed and the tasks were not done since: before or on the first day that they are done again. */
-function dueOf(state: State, lastDoneOn: string | null, today: string): Due {
-  const { schedule, dueOn, changeOwed, decided } = state;
-  const now = schedule === 'undetermined' || changeOwed !== null || inDoubt(state) || (schedule !== 'none' && !decided);
-  if (!isRepeated(schedule) || dueOn === null) return { due: now ? 'now' : 'none', dueOn: null, overdue: false };
-  const overdue = today > dueOn && (lastDoneOn ?? '') >= dueOn;
-  if (now) return { due: 'now', dueOn, overdue };
-  if (today <= dueOn || overdue) return { due: 'byDate', dueOn, overdue };
-  return { due: 'beforeNextTime', dueOn: null, overdue: false };
 }
 
 const nothingDue = { schedule: 'undetermined', steps: [], lastMeasurementId: null, band: null, dueOn: null } as const;

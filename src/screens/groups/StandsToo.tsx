@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import { standsFor } from '#findings/duties/standsFor.ts';
+import { surelyStandsFor } from '#findings/duties/standsFor.ts';
 import { Checklist } from '#parts/Checklist.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { Line, Lines } from '#parts/Lines.tsx';
@@ -43,7 +43,7 @@ export function StandsToo({ book, found, measurementId, by }: StandsTooProps) {
       </Page>
     );
   const back = `/groups?group=${encodeURIComponent(measurement.groupKey)}`;
-  const already = standsFor(
+  const already = surelyStandsFor(
     measurement,
     book,
     [...found.groups.values()].flatMap(({ days }) => days),
