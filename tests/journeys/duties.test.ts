@@ -24,6 +24,7 @@ import {
   handedOut,
   hoursOfForm,
   keyInForm,
+  openForm,
   out,
   type Paper,
   type Person,
@@ -31,6 +32,7 @@ import {
   picturesOf,
   report,
   sameAsBefore,
+  unfold,
 } from './dutySteps.ts';
 import { choose, fill, heading, newShelf, openNotebook, says, saysFigures, tap } from './notebookSteps.ts';
 import { startPreview } from './preview.ts';
@@ -62,13 +64,13 @@ test('above the PEL: what follows, told in two languages; then two low results s
     const siteId = shiftId.slice(0, -'.2026-09-15'.length);
 
     await notebook.at('16:30');
-    await go(notebook, `/key-in?shift=${shiftId}`);
+    await openForm(notebook, shiftId);
     const hers = await keyInForm(notebook, fresh);
     const herDay = await hoursOfForm(notebook, fresh);
-    await go(notebook, `/key-in?shift=${shiftId}`);
+    await openForm(notebook, shiftId);
     const his = await keyInForm(notebook, { ...fresh, person: tomas, isFirst: false, method: null });
     const hisDay = await hoursOfForm(notebook, { ...fresh, person: tomas });
-    const [inesId, tomasId] = [herDay, hisDay].map((id) => id.slice(0, -'.2026-09-15'.length));
+    const tomasId = hisDay.slice(0, -'.2026-09-15'.length);
 
     // Both above the PEL.
     await notebook.at('10:00', '2026-09-24');
@@ -91,6 +93,7 @@ test('above the PEL: what follows, told in two languages; then two low results s
       notebook,
       /^Tell Ines Farrow and Tomás Quiroga the result of 15 September 2026, as soon as possible, by Thursday 1 October at the latest$/,
     );
+    await unfold(notebook);
     for (const line of [
       /^Measure Ines Farrow again at scraping paint by hand: every three months, by Tuesday 15 December$/,
       /^Measure Tomás Quiroga again at scraping paint by hand: every three months, by Tuesday 15 December$/,
@@ -172,7 +175,9 @@ test('above the PEL: what follows, told in two languages; then two low results s
     const lowDay = address(notebook).slice('day/'.length);
     await report(notebook, { number: 'QH-26-1044', reportedOn: '10/21/2026', analysedOn: '10/20/2026', lines: low });
 
-    await go(notebook, `/person/${inesId}`);
+    await go(notebook, '/person');
+    await tap(notebook, ines.name);
+    await heading(notebook, ines.name);
     await says(notebook, `${task}, indoors: no date: the work as it is asks for none`);
     await says(notebook, /^Result of Tuesday 15 September 2026: told$/);
     await notebook.picture('person-hers');
@@ -201,7 +206,8 @@ test('above the PEL: what follows, told in two languages; then two low results s
     await saysFigures(notebook, ['10.0 µg/m³', '15.0 µg/m³', '80.0 µg/m³', '125.0 µg/m³']);
     await notebook.picture('inspector');
 
-    await go(notebook, `/exposure-record/${lowDay}`);
+    await go(notebook, `/day/${lowDay}`);
+    await tap(notebook, 'Exposure record as PDF');
     await fill(notebook, /^For whom is it/, ines.name);
     await tap(notebook, 'Make the exposure record');
     await says(notebook, /^Record 1 for Ines Farrow, made 22 October 2026, 10:00$/);

@@ -7,6 +7,7 @@ import { en as keying } from '#words/keyIn.ts';
 import { en as noticing } from '#words/noticeScreen.ts';
 import { en as results } from '#words/results.ts';
 import { en as roster } from '#words/roster.ts';
+import { en as shift } from '#words/shift.ts';
 import { en as worker } from '#words/worker.ts';
 import { oracle } from '../house/oracles.ts';
 import { numberOnCassette } from './fieldSteps.ts';
@@ -29,6 +30,13 @@ export const go = ({ page }: Notebook, path: string): Promise<void> =>
 
 /** What stands behind the `#`, without its first slash. */
 export const address = ({ page }: Notebook): string => decodeURIComponent(page.url().split('#/')[1] ?? '');
+
+/** Opens what is folded on the page. */
+export async function unfold({ page }: Notebook): Promise<void> {
+  const folded = await page.locator('main details:not([open]) > summary').all();
+  // each stands for its place among those that are closed
+  for (const summary of folded.toReversed()) await summary.click();
+}
 
 /** Fields of a long form by their ids: the same labels stand in it before and after. */
 async function put({ page }: Notebook, texts: Readonly<Record<string, string>>): Promise<void> {
@@ -123,6 +131,12 @@ async function gearOfForm(notebook: Notebook, { person, isFirst }: Paper): Promi
   if ((await pump.count()) > 0) return choose(notebook, person.pump, 'Which pump');
   if (!isFirst) await choose(notebook, 'Add a pump', 'Which pump');
   await fill(notebook, 'Number on the pump', person.pump);
+}
+
+/** From the page of the day, where the filled forms lie beside. */
+export async function openForm(notebook: Notebook, shiftId: string): Promise<void> {
+  await go(notebook, `/shift/${shiftId}`);
+  await tap(notebook, new RegExp(`^${shift.paper.keyIn}`));
 }
 
 /** One worker's form, top to bottom: 07:00 to 15:00 at 2.00 L/min before and after. Answers the number on the cassette. */
