@@ -1,8 +1,9 @@
 /** The duties that follow from the days of a file, as text for the command line. */
-import { calendarDates, dutyNames } from '#findings/duties/calendar.ts';
+
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Duty } from '#findings/duties/duty.ts';
 import { findDuties } from '#findings/duties/findDuties.ts';
+import { calendarDates, dutyNames } from '#findings/duties/list/calendar.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import type { Book } from '#records/book.ts';
 import { isCitable } from '#reference/source.ts';
 import { en as words } from '#words/assessDuties.ts';

@@ -3,8 +3,8 @@
  * file moves an entry and doubles none. Workers are not named unless asked for.
  */
 import { addDays } from '#core/calendar.ts';
-import { type CalendarDate, calendarDates, dutyNames, type ShownAs } from '#findings/duties/calendar.ts';
-import type { Duty } from '#findings/duties/duty.ts';
+import { type CalendarDate, calendarDates, dutyNames, type ShownAs } from '#findings/duties/list/calendar.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import type { Book } from '#records/book.ts';
 import { en as words } from '#words/calendarFile.ts';
 import {

@@ -1,5 +1,5 @@
 /** A written initial determination as pages. */
-import { resemblanceTerms } from '#findings/duties/taskGroup.ts';
+import { resemblanceTerms } from '#findings/duties/groups/taskGroup.ts';
 import { blockSentences, en } from '#words/determination.ts';
 import { en as paperEn } from '#words/papers.ts';
 import { formatDay, formatEstimateNumber, formatMinutes } from '#words/quantity.ts';

@@ -4,9 +4,9 @@
  */
 import { daysBetween } from '#core/calendar.ts';
 import type { Estimate } from '#core/estimate.ts';
-import type { DeterminationBlock, DeterminationFinding } from '#findings/duties/determination.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
-import type { ResemblanceTerm } from '#findings/duties/taskGroup.ts';
+import type { DeterminationBlock, DeterminationFinding } from '#findings/duties/determining/determination.ts';
+import type { ResemblanceTerm } from '#findings/duties/groups/taskGroup.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import { type Occasion, occasionOf, type PeopleById, type Printing } from './occasion.ts';
 
 export type Alike = 'alike' | 'unlike' | 'notKnown';

@@ -4,8 +4,8 @@
  */
 import { compareWithLimit, type Limit } from '#core/comparison.ts';
 import type { Estimate } from '#core/estimate.ts';
-import type { Course } from '#findings/duties/course.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
+import type { Course } from '#findings/duties/course/course.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import type { Verdict } from '#findings/standing.ts';
 import {
   type InTwoLanguages,

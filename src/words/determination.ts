@@ -1,7 +1,7 @@
 /** The written initial determination, and what stands against a negative one. Read by office, inspector, consultant. */
-import type { DeterminationBlockKey } from '#findings/duties/determination.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
-import type { ResemblanceTerm } from '#findings/duties/taskGroup.ts';
+import type { DeterminationBlockKey } from '#findings/duties/determining/determination.ts';
+import type { ResemblanceTerm } from '#findings/duties/groups/taskGroup.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import { formatDay, formatInWorking } from './quantity.ts';
 
 /** One sentence for everything that keeps a negative determination from being written, or is told beside a positive one. */

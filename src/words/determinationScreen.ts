@@ -1,5 +1,5 @@
 /** Writing an initial determination: what stands against a negative one and where it is mended. Read by the office. */
-import type { DeterminationBlockKey } from '#findings/duties/determination.ts';
+import type { DeterminationBlockKey } from '#findings/duties/determining/determination.ts';
 import { blockSentences } from './determination.ts';
 
 type Params = Readonly<Record<string, string | number>>;

@@ -1,5 +1,5 @@
 /** A duty in sentences: what to do, because of which finding, what fulfils it, whose decision it is, where it lies. Read by the office. */
-import type { Duty } from '#findings/duties/duty.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { measuring } from './dutyKindsMeasuring.ts';
 import { people } from './dutyKindsPeople.ts';
 import { protecting } from './dutyKindsProtecting.ts';

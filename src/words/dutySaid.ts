@@ -1,6 +1,6 @@
 /** What a sentence about a duty is made of. */
 import type { RoundingDirection } from '#core/rounding.ts';
-import type { Duty } from '#findings/duties/duty.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { formatDay, formatInWorking, formatList, formatNumber, inSentence } from './quantity.ts';
 
 /** How ids are called in sentences. */

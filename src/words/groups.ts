@@ -1,5 +1,5 @@
 /** Task groups: one job classification at the same tasks, indoors or outdoors; what is least known stands first. */
-import type { ResemblanceTerm } from '#findings/duties/taskGroup.ts';
+import type { ResemblanceTerm } from '#findings/duties/groups/taskGroup.ts';
 import { formatDay, formatList } from './quantity.ts';
 
 const count = (n: number, one: string, more: string): string => (n === 1 ? `1 ${one}` : `${n} ${more}`);

@@ -1,5 +1,5 @@
 /** One site at the door: what was measured, who, told, determined, and where papers lie. Read by an inspector beside the supervisor. */
-import type { InspectorSample } from '#findings/duties/inspector.ts';
+import type { InspectorSample } from '#findings/duties/list/inspector.ts';
 import { formatDay } from './quantity.ts';
 
 const count = (n: number, one: string, many: string): string => (n === 1 ? `one ${one}` : `${n} ${many}`);

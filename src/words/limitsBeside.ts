@@ -1,5 +1,5 @@
 /** Limits: which judge, what was read of each and what was not, which are shown beside, and the firm's own stricter ones. */
-import type { EditionDifference } from '#findings/duties/editionDifference.ts';
+import type { EditionDifference } from '#findings/duties/limits/editionDifference.ts';
 import type { Verdict } from '#findings/workday.ts';
 import type { BesideSetFile } from '#reference/besideSet.ts';
 import { formatDay, formatInWorking } from './quantity.ts';

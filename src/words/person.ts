@@ -1,5 +1,5 @@
 /** One worker: dates, days, notices, records, respirator. Read by the office, and by the worker beside it. */
-import type { CourseStep, Schedule } from '#findings/duties/course.ts';
+import type { CourseStep, Schedule } from '#findings/duties/course/course.ts';
 import { formatDay } from './quantity.ts';
 
 const timesOver = (count: number, one: string, many: string): string => (count === 1 ? one : `${count} ${many}`);

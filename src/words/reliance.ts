@@ -1,6 +1,6 @@
 /** Relying on an earlier measurement for a new job: five comparisons, each answered by a person, and what follows. */
-import type { DeterminationBlockKey } from '#findings/duties/determination.ts';
-import type { ResemblanceTerm } from '#findings/duties/taskGroup.ts';
+import type { DeterminationBlockKey } from '#findings/duties/determining/determination.ts';
+import type { ResemblanceTerm } from '#findings/duties/groups/taskGroup.ts';
 import { type ConditionKey, conditionKeys, en as conditions } from './conditions.ts';
 import { formatDay, formatList } from './quantity.ts';
 

@@ -1,5 +1,5 @@
 /** The list of what the rule asks next: by when, under which paragraph, because of what, and how it is noted as done. Read by the office. */
-import type { Duty } from '#findings/duties/duty.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { formatDay, formatList } from './quantity.ts';
 
 /** 'Friday 4 December'; the year stands only where it is another one than today's. */

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { noticePages } from '#documents/noticePages.ts';
 import { type NoticeInput, noticeValues } from '#documents/noticeValues.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import { limitSetOn } from '#reference/limits.ts';
 import { exposureInput } from './exposureDays.ts';
 import { below, idOf, measurementOf, noticeInput, peopleOf } from './papers.ts';

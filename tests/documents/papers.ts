@@ -2,7 +2,7 @@
 import type { DeterminationInput } from '#documents/determinationValues.ts';
 import type { NoticeInput } from '#documents/noticeValues.ts';
 import type { Occasion, PaperPerson, Printing } from '#documents/occasion.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import { limitSetOn } from '#reference/limits.ts';
 import { fonts } from './sheets.ts';
 

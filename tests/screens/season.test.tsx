@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { daysBetween } from '#core/calendar.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import { findDuties } from '#findings/duties/findDuties.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import type { Book } from '#records/book.ts';
 import { openPractice } from '#screens/start/begin.ts';
 import shared from '#shared/duties/us-fed-constr-lead.json' with { type: 'json' };

@@ -1,9 +1,9 @@
 /** Every kind of duty has its sentences, and none of them says more than it may. */
 import { describe, expect, test } from 'vitest';
 import { addDays } from '#core/calendar.ts';
-import { dutyNames } from '#findings/duties/calendar.ts';
-import type { Duty } from '#findings/duties/duty.ts';
 import { findDuties } from '#findings/duties/findDuties.ts';
+import { dutyNames } from '#findings/duties/list/calendar.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { allDutyTables } from '#reference/duties.ts';
 import { done, withDone } from '#tests/findings/duties/dutyCases.ts';
 import { jobBook, rosterDay, shiftOn, tess, vic } from '#tests/findings/duties/jobBook.ts';

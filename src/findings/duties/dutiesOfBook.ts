@@ -1,12 +1,12 @@
 /** Everything that follows from a book on a day: measurements, task groups, courses, days, notices, determinations, duties. */
-import type { Course } from './course.ts';
-import type { DeterminationFinding } from './determination.ts';
-import type { Duty } from './duty.ts';
-import type { ExposureDays } from './exposureDays.ts';
-import type { Measurement } from './measurement.ts';
-import type { NotHeld } from './notHeld.ts';
-import type { NoticeOwed } from './notice.ts';
-import type { TaskGroup } from './taskGroup.ts';
+import type { Course } from './course/course.ts';
+import type { DeterminationFinding } from './determining/determination.ts';
+import type { ExposureDays } from './exposure/exposureDays.ts';
+import type { TaskGroup } from './groups/taskGroup.ts';
+import type { Duty } from './list/duty.ts';
+import type { NotHeld } from './list/notHeld.ts';
+import type { Measurement } from './measuring/measurement.ts';
+import type { NoticeOwed } from './telling/notice.ts';
 
 export interface DutiesOfBook {
   readonly today: string;

@@ -2,18 +2,18 @@
  * What of an earlier finding still holds when only some measurements changed, so that one bad meter does not mean finding everything
  * anew. A part is taken over only where all that it is made from are the same objects; equality with finding from nothing is tested.
  */
-import type { Course } from './course.ts';
-import { coursesOf } from './courses.ts';
-import { exposureDaysOf } from './daysAtOrAbove.ts';
-import type { DeterminationFinding } from './determination.ts';
-import { determinationsOf } from './determinations.ts';
-import { dutiesAgain as dutiesBeside, dutiesOf } from './duties.ts';
-import type { Duty } from './duty.ts';
-import type { DutyParts } from './dutyTriggersGround.ts';
-import type { ExposureDays } from './exposureDays.ts';
-import type { NoticeOwed } from './notice.ts';
-import { noticesOwed } from './notices.ts';
-import { siteOfShift } from './taskGroups.ts';
+import type { Course } from './course/course.ts';
+import { coursesOf } from './course/courses.ts';
+import type { DeterminationFinding } from './determining/determination.ts';
+import { determinationsOf } from './determining/determinations.ts';
+import { exposureDaysOf } from './exposure/daysAtOrAbove.ts';
+import type { ExposureDays } from './exposure/exposureDays.ts';
+import { siteOfShift } from './groups/taskGroups.ts';
+import { dutiesAgain as dutiesBeside, dutiesOf } from './list/duties.ts';
+import type { Duty } from './list/duty.ts';
+import type { DutyParts } from './list/dutyTriggersGround.ts';
+import type { NoticeOwed } from './telling/notice.ts';
+import { noticesOwed } from './telling/notices.ts';
 import { type Changed, listsOfDuties, only, sameIn, sitesOf } from './touched.ts';
 
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

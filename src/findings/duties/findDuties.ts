@@ -1,16 +1,16 @@
 /** Everything that follows from a book on a day: measurements, task groups, courses, days, notices, determinations, duties. */
 import type { Book } from '#records/book.ts';
-import { coursesOf } from './courses.ts';
-import { exposureDaysOf } from './daysAtOrAbove.ts';
-import { determinationsOf } from './determinations.ts';
-import { dutiesOf } from './duties.ts';
+import { coursesOf } from './course/courses.ts';
+import { determinationsOf } from './determining/determinations.ts';
 import type { DutiesOfBook } from './dutiesOfBook.ts';
-import { notHeldOf } from './dutyTriggersGround.ts';
+import { exposureDaysOf } from './exposure/daysAtOrAbove.ts';
 import { coursesAgain, determinationsAgain, dutiesAgain, exposureDaysAgain, noticesAgain } from './findAgain.ts';
-import { measurementsInSteps } from './measurements.ts';
-import { noticesOwed } from './notices.ts';
+import { groupDaysOf, taskGroupsOf } from './groups/taskGroups.ts';
+import { dutiesOf } from './list/duties.ts';
+import { notHeldOf } from './list/dutyTriggersGround.ts';
+import { measurementsInSteps } from './measuring/measurements.ts';
 import { atOnce, type Steps } from './steps.ts';
-import { groupDaysOf, taskGroupsOf } from './taskGroups.ts';
+import { noticesOwed } from './telling/notices.ts';
 import { changedSinceFound, type Earlier, listsOfDays, sameIn } from './touched.ts';
 
 /** What a finding was made from. It only spares finding again what cannot be other than it was. */

@@ -1,13 +1,13 @@
 /** What may be other than it was when some measurements are other ones and nothing else of the book is. Whatever is not in it is as it was. */
 import type { Book } from '#records/book.ts';
-import { restsOnGroups } from './daysAtOrAbove.ts';
 import type { DutiesOfBook } from './dutiesOfBook.ts';
-import { evidenceKeysOf } from './groupEvidence.ts';
-import type { Measurement } from './measurement.ts';
-import { reliancesOf } from './reliance.ts';
-import { standsFor } from './standsFor.ts';
-import type { GroupDay } from './taskGroup.ts';
-import { siteOfShift } from './taskGroups.ts';
+import { restsOnGroups } from './exposure/daysAtOrAbove.ts';
+import { evidenceKeysOf } from './groups/groupEvidence.ts';
+import { reliancesOf } from './groups/reliance.ts';
+import { standsFor } from './groups/standsFor.ts';
+import type { GroupDay } from './groups/taskGroup.ts';
+import { siteOfShift } from './groups/taskGroups.ts';
+import type { Measurement } from './measuring/measurement.ts';
 
 type Measurements = ReadonlyMap<string, Measurement>;
 

@@ -1,6 +1,6 @@
 /** Every revision of the custody sheet of a box, newest first; the bytes of each are kept. */
 import { wallTimeOf } from '#core/calendar.ts';
-import { actEditionOf, editionDifference } from '#findings/duties/editionDifference.ts';
+import { actEditionOf, editionDifference } from '#findings/duties/limits/editionDifference.ts';
 import { Notice } from '#parts/Notice.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { BoxRecord } from '#records/book.ts';

@@ -1,5 +1,5 @@
 /** Determinations written of these tasks here, newest first, each with its bytes as they were handed out. */
-import { actEditionOf, editionDifference } from '#findings/duties/editionDifference.ts';
+import { actEditionOf, editionDifference } from '#findings/duties/limits/editionDifference.ts';
 import { HandedOut } from '#parts/HandedOut.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { DeterminationRecord } from '#records/book.ts';

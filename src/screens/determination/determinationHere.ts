@@ -1,7 +1,7 @@
 /** One task group at one site with all that its written determination needs. */
-import type { DeterminationFinding } from '#findings/duties/determination.ts';
+import type { DeterminationFinding } from '#findings/duties/determining/determination.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import type { Book, DeterminationRecord, SiteRecord } from '#records/book.ts';
 import { taskById } from '#reference/tasks.ts';
 import { en as words } from '#words/determinationScreen.ts';
@@ -12,7 +12,7 @@ export interface GroupParts {
   readonly taskIds: readonly string[];
 }
 
-/** A group key read back: setting, job classification, tasks (findings/duties/taskGroup.ts). */
+/** A group key read back: setting, job classification, tasks (findings/duties/groups/taskGroup.ts). */
 export function partsOfGroup(groupKey: string): GroupParts {
   const [setting, job = '-', tasks = ''] = groupKey.split('|');
   return {

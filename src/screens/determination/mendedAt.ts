@@ -1,5 +1,5 @@
 /** Where each reason against a negative determination is mended: the page of the day, of the job, of the report. */
-import type { DeterminationBlock, DeterminationBlockKey } from '#findings/duties/determination.ts';
+import type { DeterminationBlock, DeterminationBlockKey } from '#findings/duties/determining/determination.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import { mendTexts } from '#words/determinationScreen.ts';
 

@@ -1,5 +1,5 @@
 /** Quietly, under where the day stands by the rule: the firm's own stricter limits, and the sets that the book shows beside it. */
-import { type BesideStanding, standingsBeside } from '#findings/duties/limitsBeside.ts';
+import { type BesideStanding, standingsBeside } from '#findings/duties/limits/limitsBeside.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { StandingMark } from '#parts/StandingMark.tsx';
 import { noOwnLimits } from '#reference/ownLimits.ts';

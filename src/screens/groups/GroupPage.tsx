@@ -1,8 +1,8 @@
 /** One task group: what is presumed or measured, how the work is done, who does it, and whom each measurement stands for. */
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
-import { standsFor } from '#findings/duties/standsFor.ts';
-import type { TaskGroup } from '#findings/duties/taskGroup.ts';
+import { standsFor } from '#findings/duties/groups/standsFor.ts';
+import type { TaskGroup } from '#findings/duties/groups/taskGroup.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import { findPresumption } from '#findings/presumption.ts';
 import { Line, Lines, Particulars } from '#parts/Lines.tsx';
 import { Page } from '#parts/Page.tsx';

@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import { surelyStandsFor } from '#findings/duties/standsFor.ts';
+import { surelyStandsFor } from '#findings/duties/groups/standsFor.ts';
 import { Checklist } from '#parts/Checklist.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { Line, Lines } from '#parts/Lines.tsx';

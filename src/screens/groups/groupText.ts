@@ -1,7 +1,7 @@
 /** How a task group stands: what is known of it, in the order of what to measure next, and its words. */
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
-import type { TaskGroup } from '#findings/duties/taskGroup.ts';
+import type { TaskGroup } from '#findings/duties/groups/taskGroup.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import type { Book } from '#records/book.ts';
 import { taskById } from '#reference/tasks.ts';
 import { en as words } from '#words/groups.ts';

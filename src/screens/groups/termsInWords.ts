@@ -1,6 +1,6 @@
 /** The five terms of a group by the conditions of its last day that has them, in words; null where no day has them. */
-import { termsOn } from '#findings/duties/resemblance.ts';
-import { resemblanceTerms, type TaskGroup } from '#findings/duties/taskGroup.ts';
+import { termsOn } from '#findings/duties/groups/resemblance.ts';
+import { resemblanceTerms, type TaskGroup } from '#findings/duties/groups/taskGroup.ts';
 import type { Book } from '#records/book.ts';
 import { en as words } from '#words/groups.ts';
 import { formatList, inSentence } from '#words/quantity.ts';

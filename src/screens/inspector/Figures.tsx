@@ -1,5 +1,5 @@
 /** Measured days of the site, newest first, with their figures and samples; and what the job rests on. */
-import type { InspectorMeasurement, InspectorView } from '#findings/duties/inspector.ts';
+import type { InspectorMeasurement, InspectorView } from '#findings/duties/list/inspector.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { en as words } from '#words/inspector.ts';
 import { formatDay, formatEstimate } from '#words/quantity.ts';

@@ -4,7 +4,7 @@
  */
 import { dayOf } from '#core/calendar.ts';
 import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
-import { type InspectorView, inspectorView } from '#findings/duties/inspector.ts';
+import { type InspectorView, inspectorView } from '#findings/duties/list/inspector.ts';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { deviceZone, now } from '#store/device.ts';

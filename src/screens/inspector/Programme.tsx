@@ -1,7 +1,7 @@
 /** Duties of the site and towards its people, each with the day it was done and where it lies. */
-import { dutyNames } from '#findings/duties/calendar.ts';
-import type { Duty } from '#findings/duties/duty.ts';
-import type { InspectorView } from '#findings/duties/inspector.ts';
+import { dutyNames } from '#findings/duties/list/calendar.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
+import type { InspectorView } from '#findings/duties/list/inspector.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import type { Book } from '#records/book.ts';
 import { whatToDo } from '#words/duties.ts';

@@ -1,6 +1,6 @@
 /** Notices of results and written determinations of the site. */
-import type { InspectorView } from '#findings/duties/inspector.ts';
-import type { NoticeOwed } from '#findings/duties/notice.ts';
+import type { InspectorView } from '#findings/duties/list/inspector.ts';
+import type { NoticeOwed } from '#findings/duties/telling/notice.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { taskById } from '#reference/tasks.ts';
 import { en as words } from '#words/inspector.ts';
@@ -49,7 +49,7 @@ function howDetermined({ outcome, writtenId, differsFromRecord }: InspectorView[
   return outcome === 'positive' ? words.outcome.positiveWritten : words.outcome.negativeWritten;
 }
 
-/** The tasks in a group's key (findings/duties/taskGroup.ts). */
+/** The tasks in a group's key (findings/duties/groups/taskGroup.ts). */
 const tasksOf = (groupKey: string): string =>
   (groupKey.split('|')[2] ?? '')
     .split('+')

@@ -1,5 +1,5 @@
 /** Who works at the site, on which days, and what was worn. */
-import type { InspectorView } from '#findings/duties/inspector.ts';
+import type { InspectorView } from '#findings/duties/list/inspector.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { respirators } from '#reference/respirators.ts';
 import { en as words } from '#words/inspector.ts';

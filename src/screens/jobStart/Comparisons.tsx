@@ -1,7 +1,8 @@
 /** Five comparisons, each with both days beside each other and what was written down; a person answers every one. */
-import type { Measurement } from '#findings/duties/measurement.ts';
-import { compareTerms, termsOn } from '#findings/duties/resemblance.ts';
-import { resemblanceTerms } from '#findings/duties/taskGroup.ts';
+
+import { compareTerms, termsOn } from '#findings/duties/groups/resemblance.ts';
+import { resemblanceTerms } from '#findings/duties/groups/taskGroup.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import type { Book, ShiftRecord } from '#records/book.ts';

@@ -1,5 +1,5 @@
 /** Whether the job may rest on the measurement by the answers so far, and every reason against it. */
-import type { RelianceFinding } from '#findings/duties/reliance.ts';
+import type { RelianceFinding } from '#findings/duties/groups/reliance.ts';
 import { en as words } from '#words/reliance.ts';
 import { blockSentences } from './blockSentences.ts';
 

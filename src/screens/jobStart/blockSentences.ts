@@ -1,5 +1,5 @@
 /** Why an earlier measurement may not be relied on, in sentences, each told once; a doubt about a sample in the words of the doubt. */
-import type { DeterminationBlock } from '#findings/duties/determination.ts';
+import type { DeterminationBlock } from '#findings/duties/determining/determination.ts';
 import { reasonSentences } from '#words/reasons.ts';
 import { en as words } from '#words/reliance.ts';
 

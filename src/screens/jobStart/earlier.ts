@@ -1,9 +1,9 @@
 /** Earlier measurements of the same work, and how they are said. */
 import { daysBetween } from '#core/calendar.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
-import { relianceOf } from '#findings/duties/reliance.ts';
-import { groupDaysOf } from '#findings/duties/taskGroups.ts';
+import { relianceOf } from '#findings/duties/groups/reliance.ts';
+import { groupDaysOf } from '#findings/duties/groups/taskGroups.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import type { Book, ShiftRecord } from '#records/book.ts';
 import { taskById } from '#reference/tasks.ts';
 import { formatEstimate, inSentence } from '#words/quantity.ts';

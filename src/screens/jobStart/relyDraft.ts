@@ -1,8 +1,8 @@
 /** The comparison with an earlier measurement as tapped, what it amounts to so far, and reading it into its fact. */
 
-import type { Measurement } from '#findings/duties/measurement.ts';
-import { relianceOf } from '#findings/duties/reliance.ts';
-import { type GroupDay, type ResemblanceTerm, resemblanceTerms } from '#findings/duties/taskGroup.ts';
+import { relianceOf } from '#findings/duties/groups/reliance.ts';
+import { type GroupDay, type ResemblanceTerm, resemblanceTerms } from '#findings/duties/groups/taskGroup.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import { fieldReader } from '#parts/fieldReader.ts';
 import type { Book, RelianceRecord } from '#records/book.ts';
 import { keyOf } from '#records/common.ts';

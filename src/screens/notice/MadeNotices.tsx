@@ -1,6 +1,6 @@
 /** Every notice made of this measurement, newest first, each with its bytes as they were handed out. */
 import { wallTimeOf } from '#core/calendar.ts';
-import { actEditionOf, editionDifference } from '#findings/duties/editionDifference.ts';
+import { actEditionOf, editionDifference } from '#findings/duties/limits/editionDifference.ts';
 import { HandedOut } from '#parts/HandedOut.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { NoticeRecord } from '#records/book.ts';

@@ -1,5 +1,5 @@
 /** What is typed for a notice, as typed, and how it is read. Whom it stands for is preset; leaving somebody out needs a reason. */
-import type { NoticeOwed } from '#findings/duties/notice.ts';
+import type { NoticeOwed } from '#findings/duties/telling/notice.ts';
 import type { FieldReader } from '#parts/fieldReader.ts';
 import type { Book } from '#records/book.ts';
 import { en as words } from '#words/noticeScreen.ts';

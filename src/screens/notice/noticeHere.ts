@@ -1,9 +1,9 @@
 /** One measurement with all that its notice needs, taken from the book and from what follows from it. */
-import type { Course } from '#findings/duties/course.ts';
+import type { Course } from '#findings/duties/course/course.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
-import type { NoticeOwed } from '#findings/duties/notice.ts';
-import { type Telling, tellingsOf } from '#findings/duties/noticesTold.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
+import type { NoticeOwed } from '#findings/duties/telling/notice.ts';
+import { type Telling, tellingsOf } from '#findings/duties/telling/noticesTold.ts';
 import type { Book, NoticeRecord } from '#records/book.ts';
 
 export interface NoticeHere {

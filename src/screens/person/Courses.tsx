@@ -1,5 +1,5 @@
 /** How often this worker is measured again at each kind of task, the next date, the run so far, and how it came to this. */
-import type { Course } from '#findings/duties/course.ts';
+import type { Course } from '#findings/duties/course/course.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import type { Book } from '#records/book.ts';

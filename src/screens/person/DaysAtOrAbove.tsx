@@ -1,5 +1,5 @@
 /** Days at or above the action level over twelve months: measured, stood for by another measurement, presumed, each told apart. */
-import type { ExposureDay } from '#findings/duties/exposureDays.ts';
+import type { ExposureDay } from '#findings/duties/exposure/exposureDays.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { en } from '#words/person.ts';
 import { formatDay } from '#words/quantity.ts';

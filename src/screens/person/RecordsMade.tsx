@@ -1,6 +1,6 @@
 /** Exposure records of the day that were handed out, newest first, with their bytes. */
 import { wallTimeOf } from '#core/calendar.ts';
-import { actEditionOf, editionDifference } from '#findings/duties/editionDifference.ts';
+import { actEditionOf, editionDifference } from '#findings/duties/limits/editionDifference.ts';
 import { HandedOut } from '#parts/HandedOut.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { useKeptFile } from '#store/hooks/useKeptFile.ts';

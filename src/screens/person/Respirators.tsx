@@ -1,5 +1,5 @@
 /** Which respirator is enough for each kind of task that this worker does: by the last result, or by what is presumed. */
-import type { RespiratorAdvice } from '#findings/duties/respirator.ts';
+import type { RespiratorAdvice } from '#findings/duties/protecting/respirator.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { en } from '#words/person.ts';
 import { wornText } from '#words/worn.ts';

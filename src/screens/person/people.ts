@@ -1,13 +1,13 @@
 /** What the page of one worker shows, gathered from what follows from the book. */
-import type { Course } from '#findings/duties/course.ts';
+import type { Course } from '#findings/duties/course/course.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { NoticeOwed } from '#findings/duties/notice.ts';
+import type { NoticeOwed } from '#findings/duties/telling/notice.ts';
 import type { Book } from '#records/book.ts';
 import { taskById } from '#reference/tasks.ts';
 import { en as words } from '#words/person.ts';
 import { formatList, inSentence } from '#words/quantity.ts';
 
-/** A group key read back: setting, job classification, tasks (findings/duties/taskGroup.ts). */
+/** A group key read back: setting, job classification, tasks (findings/duties/groups/taskGroup.ts). */
 export function partsOfGroup(groupKey: string) {
   const [setting, job = '-', tasks = ''] = groupKey.split('|');
   return {

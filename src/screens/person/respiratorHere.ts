@@ -1,7 +1,7 @@
 /** Which measurements say what this worker wears at a kind of task, and the more protective of what they ask for. */
-import type { Measurement } from '#findings/duties/measurement.ts';
-import type { RespiratorAdvice } from '#findings/duties/respirator.ts';
-import { respiratorFor } from '#findings/duties/respirators.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
+import type { RespiratorAdvice } from '#findings/duties/protecting/respirator.ts';
+import { respiratorFor } from '#findings/duties/protecting/respirators.ts';
 import { findPresumption } from '#findings/presumption.ts';
 import { limitSetOn } from '#reference/limits.ts';
 import type { OfPersonProps } from './Courses.tsx';

@@ -2,9 +2,10 @@
  * Today's quiet line on what the rule asks next, and the way to one site at the door. It comes once the page stands and the device is
  * idle; while a pump runs the book is left alone and only the ways stand.
  */
-import { dutyNames } from '#findings/duties/calendar.ts';
-import type { Duty } from '#findings/duties/duty.ts';
+
 import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
+import { dutyNames } from '#findings/duties/list/calendar.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import type { Book } from '#records/book.ts';
 import { useFoundInBook, useIdle } from '#store/hooks/useDuties.ts';

@@ -1,7 +1,7 @@
 /** All days of the list as a file for the firm's own calendar: made on the tap, handed out as every file is. Nobody is named unless wished. */
 import { useState } from 'react';
-import type { ShownAs } from '#findings/duties/calendar.ts';
-import type { Duty } from '#findings/duties/duty.ts';
+import type { ShownAs } from '#findings/duties/list/calendar.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { HandedOut } from '#parts/HandedOut.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { SelectField } from '#parts/SelectField.tsx';

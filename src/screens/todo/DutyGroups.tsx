@@ -4,7 +4,7 @@
  */
 import type { ReactNode } from 'react';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Duty } from '#findings/duties/duty.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import type { Book } from '#records/book.ts';
 import { dayHeading, en as words } from '#words/todo.ts';
 import { DutyLine } from './DutyLine.tsx';

@@ -1,7 +1,7 @@
 /** One thing to do: what, by when, for whom, under which paragraph, because of what, and where it is done or noted as done. */
 
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Duty } from '#findings/duties/duty.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { hrefOf } from '#parts/href.ts';
 import type { Book } from '#records/book.ts';
 import { isCitable } from '#reference/source.ts';

@@ -4,8 +4,8 @@
  */
 import { dayOf } from '#core/calendar.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Duty } from '#findings/duties/duty.ts';
 import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { Line, Lines, Particulars } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';

@@ -1,7 +1,7 @@
 /** Noting a duty as done: the day, who did it, where the paper lies. Of medical ones only that, never a value. */
 import { type ReactNode, useState } from 'react';
 import { useLocation } from 'wouter';
-import type { Duty } from '#findings/duties/duty.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { DateField } from '#parts/DateField.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { type FieldReader, fieldReader } from '#parts/fieldReader.ts';

@@ -1,6 +1,6 @@
 /** What was noted as done was not done after all: opened again with the reason, and both stay in its story. */
 import { useState } from 'react';
-import type { Duty } from '#findings/duties/duty.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { ConfirmBox } from '#parts/ConfirmBox.tsx';
 import { ErrorSummary, type FieldError } from '#parts/ErrorSummary.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';

@@ -1,5 +1,5 @@
 /** Sites for which no list is made: the state's own rule is not held. Said on top, so that nobody reads silence as nothing to do. */
-import type { NotHeld } from '#findings/duties/notHeld.ts';
+import type { NotHeld } from '#findings/duties/list/notHeld.ts';
 import { Notice } from '#parts/Notice.tsx';
 import type { Book } from '#records/book.ts';
 import { stateByCode } from '#reference/states.ts';

@@ -4,8 +4,8 @@
  */
 import { useLocation, useSearch } from 'wouter';
 import { dayOf } from '#core/calendar.ts';
-import type { Duty } from '#findings/duties/duty.ts';
 import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';

@@ -1,6 +1,6 @@
 /** The calendar file of a list: its maker is fetched when one is first asked for. */
-import type { ShownAs } from '#findings/duties/calendar.ts';
-import type { Duty } from '#findings/duties/duty.ts';
+import type { ShownAs } from '#findings/duties/list/calendar.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import type { Book } from '#records/book.ts';
 
 export interface CalendarWish {

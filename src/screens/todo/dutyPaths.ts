@@ -1,7 +1,7 @@
 /** Where a duty leads: to the finding that it follows from, and to the page that fulfils it. */
 
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Duty } from '#findings/duties/duty.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import type { Book } from '#records/book.ts';
 import { formatDay } from '#words/quantity.ts';
 import { en as words } from '#words/todo.ts';

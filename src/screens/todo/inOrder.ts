@@ -1,5 +1,5 @@
 /** The list parted as it is read: passed, day by day, as soon as possible, what lasts with the work, done late, done. Nothing is left out. */
-import type { Duty } from '#findings/duties/duty.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 
 export interface DutyGroups {
   readonly overdue: readonly Duty[];

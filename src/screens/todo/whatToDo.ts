@@ -1,6 +1,6 @@
 /** The sentences of a duty with the names of this book. */
-import { dutyNames } from '#findings/duties/calendar.ts';
-import type { Duty } from '#findings/duties/duty.ts';
+import { dutyNames } from '#findings/duties/list/calendar.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import type { Book } from '#records/book.ts';
 import { becauseOfWhat as because, whatToDo as what } from '#words/duties.ts';
 

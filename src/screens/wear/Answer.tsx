@@ -1,6 +1,6 @@
 /** What they must wear and why; for the crew in their language; beside it how long it lasts and whose rule it is. */
 import { addDays, dayOf } from '#core/calendar.ts';
-import { findFirstDay } from '#findings/duties/firstDay.ts';
+import { findFirstDay } from '#findings/duties/protecting/firstDay.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';

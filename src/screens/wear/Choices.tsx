@@ -1,6 +1,6 @@
 /** Respirators that reach the factor, in plain words, and what must be there for the factor to hold. */
-import type { FirstDay } from '#findings/duties/firstDay.ts';
-import type { RespiratorAdvice } from '#findings/duties/respirator.ts';
+import type { FirstDay } from '#findings/duties/protecting/firstDay.ts';
+import type { RespiratorAdvice } from '#findings/duties/protecting/respirator.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import type { Respirator } from '#reference/respirators.ts';
 import { isCitable } from '#reference/source.ts';

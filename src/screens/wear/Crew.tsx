@@ -1,6 +1,6 @@
 /** For the crew, in their language: what each of them does tomorrow. The paragraph stands quietly beside each line. */
 import { useState } from 'react';
-import type { FirstDay } from '#findings/duties/firstDay.ts';
+import type { FirstDay } from '#findings/duties/protecting/firstDay.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { type Language, LanguageContext } from '#parts/language.ts';
 import { QuietAction } from '#parts/QuietAction.tsx';

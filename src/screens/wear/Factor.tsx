@@ -1,6 +1,6 @@
 /** The least protection factor, large, with how it was worked out and what it holds to on a shift of that length. */
 import { lowerOf } from '#core/estimate.ts';
-import type { FirstDay } from '#findings/duties/firstDay.ts';
+import type { FirstDay } from '#findings/duties/protecting/firstDay.ts';
 import { Figure } from '#parts/Figure.tsx';
 import { WorkingView } from '#parts/WorkingView.tsx';
 import { formatNumber, formatQuantity } from '#words/quantity.ts';

@@ -1,5 +1,5 @@
 /** Beside the answer: what ends it, whose rule it is, what this state has of its own, and what this page does not promise. */
-import type { FirstDay, TaskLimit } from '#findings/duties/firstDay.ts';
+import type { FirstDay, TaskLimit } from '#findings/duties/protecting/firstDay.ts';
 import { formatDay, formatInWorking } from '#words/quantity.ts';
 import { en } from '#words/wear.ts';
 import styles from './wear.module.css';

@@ -1,5 +1,5 @@
 /** What the rule presumes of the work, because of which task, under which paragraph, and what in it is our own reading. */
-import type { FirstDay } from '#findings/duties/firstDay.ts';
+import type { FirstDay } from '#findings/duties/protecting/firstDay.ts';
 import { isCitable } from '#reference/source.ts';
 import { taskById } from '#reference/tasks.ts';
 import { formatInWorking } from '#words/quantity.ts';

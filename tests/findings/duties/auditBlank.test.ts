@@ -6,7 +6,7 @@ import * as fc from 'fast-check';
 import { expect, test, vi } from 'vitest';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import { findDuties } from '#findings/duties/findDuties.ts';
-import { respiratorFor } from '#findings/duties/respirators.ts';
+import { respiratorFor } from '#findings/duties/protecting/respirators.ts';
 import type { Book } from '#records/book.ts';
 import { presumptionFor } from '#reference/presumption.ts';
 import { type Blanked, blankedOnce } from '../blanked.ts';

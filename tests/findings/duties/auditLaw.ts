@@ -2,9 +2,9 @@
  * The law of the issue over whole lists of duties: what was owed is still owed, to the same people, no later and no softer. Stated here
  * from the law itself; nothing expected comes from the findings.
  */
-import type { Course } from '#findings/duties/course.ts';
+import type { Course } from '#findings/duties/course/course.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Duty } from '#findings/duties/duty.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 
 /** What may stand in the place of a kind without anything being taken away: it asks for more, or for the same thing by a stricter line. */
 const stricter: Readonly<Record<string, readonly string[]>> = {

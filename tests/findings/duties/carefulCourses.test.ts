@@ -4,11 +4,11 @@
  */
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Course, Schedule } from '#findings/duties/course.ts';
-import { coursesOf } from '#findings/duties/courses.ts';
-import { exposureDaysOf } from '#findings/duties/daysAtOrAbove.ts';
-import { measurementsOf } from '#findings/duties/measurements.ts';
-import { groupDaysOf } from '#findings/duties/taskGroups.ts';
+import type { Course, Schedule } from '#findings/duties/course/course.ts';
+import { coursesOf } from '#findings/duties/course/courses.ts';
+import { exposureDaysOf } from '#findings/duties/exposure/daysAtOrAbove.ts';
+import { groupDaysOf } from '#findings/duties/groups/taskGroups.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
 import type { Book, SampleRecord, WorkdayRecord } from '#records/book.ts';
 import { result } from '../slices.ts';
 import { jobBook, massUgFor, rosterDay, sampleIdOf, shiftOn, tess, vic, workdayIdOf } from './jobBook.ts';

@@ -3,10 +3,10 @@
  * by hand: below 30 none; 30 to 50 six months; above 50 quarterly; two in a row at least seven days apart. Dates were counted on a calendar.
  */
 import { describe, expect, it } from 'vitest';
-import type { Course } from '#findings/duties/course.ts';
-import type { ChangeNoted, Occasion } from '#findings/duties/courseInput.ts';
-import { courseRuleOf } from '#findings/duties/courseRule.ts';
-import { courseOf } from '#findings/duties/courseSteps.ts';
+import type { Course } from '#findings/duties/course/course.ts';
+import type { ChangeNoted, Occasion } from '#findings/duties/course/courseInput.ts';
+import { courseRuleOf } from '#findings/duties/course/courseRule.ts';
+import { courseOf } from '#findings/duties/course/courseSteps.ts';
 import { limitSetOn } from '#reference/limits.ts';
 
 type Kind = 'below' | 'between' | 'above' | 'owed' | 'doubtful' | 'highDoubtful' | 'betweenUnproven';

@@ -3,11 +3,11 @@
  * read off the regulation sheet (A4, A5) by hand.
  */
 import { describe, expect, it } from 'vitest';
-import type { Course } from '#findings/duties/course.ts';
-import { coursesOf } from '#findings/duties/courses.ts';
-import { measurementsOf } from '#findings/duties/measurements.ts';
-import { standsFor } from '#findings/duties/standsFor.ts';
-import { groupDaysOf, taskGroupsOf } from '#findings/duties/taskGroups.ts';
+import type { Course } from '#findings/duties/course/course.ts';
+import { coursesOf } from '#findings/duties/course/courses.ts';
+import { standsFor } from '#findings/duties/groups/standsFor.ts';
+import { groupDaysOf, taskGroupsOf } from '#findings/duties/groups/taskGroups.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
 import type { Book } from '#records/book.ts';
 import { factId, person, site, siteId } from '../sliceRegisters.ts';
 import { jobBook, olga, rosterDay, shiftOn, tess, vic, workdayIdOf } from './jobBook.ts';

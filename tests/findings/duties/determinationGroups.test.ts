@@ -1,9 +1,9 @@
 /** Whose figure bears on which task group, 29 CFR 1926.62(d)(3)(ii), (d)(5): a classification that nobody noted may be any. */
 import { expect, test } from 'vitest';
-import { determinationFor } from '#findings/duties/determinations.ts';
-import { measurementsOf } from '#findings/duties/measurements.ts';
-import { groupKeyOf } from '#findings/duties/taskGroup.ts';
-import { groupDaysOf } from '#findings/duties/taskGroups.ts';
+import { determinationFor } from '#findings/duties/determining/determinations.ts';
+import { groupKeyOf } from '#findings/duties/groups/taskGroup.ts';
+import { groupDaysOf } from '#findings/duties/groups/taskGroups.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
 import type { Book } from '#records/book.ts';
 import { siteId } from '../sliceRegisters.ts';
 import { type Day, jobBook, rosterDay, tess, vic, worked } from './jobBook.ts';

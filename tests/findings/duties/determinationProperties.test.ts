@@ -1,10 +1,10 @@
 /** The careful side as one law (design.md section 4) for determinations and notices, over drawn jobs. Printed seed; SEED=… changes it. */
 import * as fc from 'fast-check';
 import { expect, test, vi } from 'vitest';
-import { determinationsOf } from '#findings/duties/determinations.ts';
-import { measurementsOf } from '#findings/duties/measurements.ts';
-import { noticesOwed } from '#findings/duties/notices.ts';
-import { groupDaysOf } from '#findings/duties/taskGroups.ts';
+import { determinationsOf } from '#findings/duties/determining/determinations.ts';
+import { groupDaysOf } from '#findings/duties/groups/taskGroups.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
+import { noticesOwed } from '#findings/duties/telling/notices.ts';
 import type { Book, SampleRecord } from '#records/book.ts';
 import { blankedOnce } from '../blanked.ts';
 import { box, result } from '../slices.ts';

@@ -1,10 +1,10 @@
 /** A job that rests on an earlier measurement, 29 CFR 1926.62(d)(3)(iii), and a determination that was written, (d)(5). */
 import { describe, expect, test } from 'vitest';
-import type { DeterminationBlockKey } from '#findings/duties/determination.ts';
-import { determinationFor } from '#findings/duties/determinations.ts';
-import { measurementsOf } from '#findings/duties/measurements.ts';
-import { groupKeyOf } from '#findings/duties/taskGroup.ts';
-import { groupDaysOf } from '#findings/duties/taskGroups.ts';
+import type { DeterminationBlockKey } from '#findings/duties/determining/determination.ts';
+import { determinationFor } from '#findings/duties/determining/determinations.ts';
+import { groupKeyOf } from '#findings/duties/groups/taskGroup.ts';
+import { groupDaysOf } from '#findings/duties/groups/taskGroups.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
 import type { Book, DeterminationRecord, RelianceRecord } from '#records/book.ts';
 import { base, factId, site, siteId } from '../sliceRegisters.ts';
 import { type Day, jobBook, reliance, rosterDay, shiftOn, tess, vic, workdayIdOf } from './jobBook.ts';

@@ -3,11 +3,11 @@
  * being written, by a book that shows it and by one that differs in nothing but its absence.
  */
 import { describe, expect, test } from 'vitest';
-import type { DeterminationBlockKey } from '#findings/duties/determination.ts';
-import { determinationFor, determinationsOf } from '#findings/duties/determinations.ts';
-import { measurementsOf } from '#findings/duties/measurements.ts';
-import { groupKeyOf } from '#findings/duties/taskGroup.ts';
-import { groupDaysOf } from '#findings/duties/taskGroups.ts';
+import type { DeterminationBlockKey } from '#findings/duties/determining/determination.ts';
+import { determinationFor, determinationsOf } from '#findings/duties/determining/determinations.ts';
+import { groupKeyOf } from '#findings/duties/groups/taskGroup.ts';
+import { groupDaysOf } from '#findings/duties/groups/taskGroups.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
 import type { Book } from '#records/book.ts';
 import { site, siteId } from '../sliceRegisters.ts';
 import { explained, result } from '../slices.ts';

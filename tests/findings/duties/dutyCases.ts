@@ -1,7 +1,7 @@
 /** What tests of the duty list share: the duties of a book by kind, and records that say what was done. */
 
-import type { Duty } from '#findings/duties/duty.ts';
 import { findDuties } from '#findings/duties/findDuties.ts';
+import type { Duty } from '#findings/duties/list/duty.ts';
 import type { Book, DutyRecord } from '#records/book.ts';
 import { base, factId } from '../sliceRegisters.ts';
 

@@ -4,9 +4,9 @@
  */
 import { describe, expect, test } from 'vitest';
 import { addDays } from '#core/calendar.ts';
-import { dutyIdOf, shortHash } from '#findings/duties/dutyIds.ts';
-import { triggersMissing } from '#findings/duties/dutyTriggers.ts';
-import { groupKeyOf } from '#findings/duties/taskGroup.ts';
+import { groupKeyOf } from '#findings/duties/groups/taskGroup.ts';
+import { dutyIdOf, shortHash } from '#findings/duties/list/dutyIds.ts';
+import { triggersMissing } from '#findings/duties/list/dutyTriggers.ts';
 import { factBodies } from '#records/fact.ts';
 import { base, person, siteId } from '../sliceRegisters.ts';
 import { done, dutiesIn, dutyOf, kindsIn, withDone } from './dutyCases.ts';

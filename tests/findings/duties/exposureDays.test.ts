@@ -4,11 +4,11 @@
  */
 import { describe, expect, it } from 'vitest';
 import { addDays } from '#core/calendar.ts';
-import { exposureDaysOf } from '#findings/duties/daysAtOrAbove.ts';
-import type { ExposureDays } from '#findings/duties/exposureDays.ts';
-import { measurementsOf } from '#findings/duties/measurements.ts';
-import { mostWithin, windowFrom } from '#findings/duties/rollingYear.ts';
-import { groupDaysOf } from '#findings/duties/taskGroups.ts';
+import { exposureDaysOf } from '#findings/duties/exposure/daysAtOrAbove.ts';
+import type { ExposureDays } from '#findings/duties/exposure/exposureDays.ts';
+import { mostWithin, windowFrom } from '#findings/duties/exposure/rollingYear.ts';
+import { groupDaysOf } from '#findings/duties/groups/taskGroups.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
 import type { Book, WorkdayRecord } from '#records/book.ts';
 import { factId, siteId } from '../sliceRegisters.ts';
 import { jobBook, rosterDay, shiftOn, tess, vic, worked } from './jobBook.ts';

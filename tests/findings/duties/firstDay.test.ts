@@ -1,7 +1,7 @@
 /** What the crew wears tomorrow with no data: 29 CFR 1926.62(d)(2)(i) to (v), 1910.134 Table 1, 8 CCR 1532.1 as read. */
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { findFirstDay } from '#findings/duties/firstDay.ts';
+import { findFirstDay } from '#findings/duties/protecting/firstDay.ts';
 import { isCitable } from '#reference/source.ts';
 import { states } from '#reference/states.ts';
 import { everydayTasks } from '#reference/tasks.ts';

@@ -1,7 +1,7 @@
 /** What the inspector at the door is shown: one site, and no word of any other (issue: "one view, one site, nothing of other sites"). */
 import { describe, expect, test } from 'vitest';
 import { findDuties } from '#findings/duties/findDuties.ts';
-import { inspectorView } from '#findings/duties/inspector.ts';
+import { inspectorView } from '#findings/duties/list/inspector.ts';
 import { person, site, siteId } from '../sliceRegisters.ts';
 import { done, withDone } from './dutyCases.ts';
 import { jobBook, notice, olga, reliance, reported, rosterDay, tess, vic, workdayIdOf } from './jobBook.ts';

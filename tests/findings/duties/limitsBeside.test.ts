@@ -1,7 +1,7 @@
 /** Limits beside the rule: told, dated, never relaxing. Values as read: 1910.1025, NIOSH, Directive 2024/869, CLAW 2002, 8 CCR 1532.1. */
 import { describe, expect, test } from 'vitest';
-import { actEditionOf, editionDifference } from '#findings/duties/editionDifference.ts';
-import { standingsBeside } from '#findings/duties/limitsBeside.ts';
+import { actEditionOf, editionDifference } from '#findings/duties/limits/editionDifference.ts';
+import { standingsBeside } from '#findings/duties/limits/limitsBeside.ts';
 import { findWorkday, type WorkdayFinding } from '#findings/workday.ts';
 import { editions } from '#reference/editions.ts';
 import { noOwnLimits } from '#reference/ownLimits.ts';

@@ -3,8 +3,8 @@
  * worn); averages of long and short days by TWA8 = C t / 480. Limits 30 and 50 of the regulation sheet A1.
  */
 import { describe, expect, it } from 'vitest';
-import type { Measurement } from '#findings/duties/measurement.ts';
-import { measurementsOf } from '#findings/duties/measurements.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
 import type { Book, ReportedRecord } from '#records/book.ts';
 import { base, factId, siteId } from '../sliceRegisters.ts';
 import { explained, interval, result } from '../slices.ts';

@@ -4,8 +4,8 @@
  */
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { measurementsOf } from '#findings/duties/measurements.ts';
-import { wasWorn } from '#findings/duties/taskGroups.ts';
+import { wasWorn } from '#findings/duties/groups/taskGroups.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
 import { findWorkday } from '#findings/workday.ts';
 import type { Book } from '#records/book.ts';
 import { bookFrom, someBook } from './sharedGear.ts';

@@ -3,9 +3,9 @@
  * affected worker, with a statement and the corrective action at or above the PEL. Last days are counted by hand on the calendar of 2026.
  */
 import { describe, expect, test } from 'vitest';
-import { measurementsOf } from '#findings/duties/measurements.ts';
-import { noticesOwed } from '#findings/duties/notices.ts';
-import { groupDaysOf } from '#findings/duties/taskGroups.ts';
+import { groupDaysOf } from '#findings/duties/groups/taskGroups.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
+import { noticesOwed } from '#findings/duties/telling/notices.ts';
 import type { Book } from '#records/book.ts';
 import { person, site } from '../sliceRegisters.ts';
 import { result } from '../slices.ts';

@@ -3,10 +3,10 @@
  * on which it is relied on (regulation sheet A4).
  */
 import { describe, expect, it } from 'vitest';
-import { measurementsOf } from '#findings/duties/measurements.ts';
-import { type RelianceFinding, relianceOf } from '#findings/duties/reliance.ts';
-import { compareTerms, termsOn } from '#findings/duties/resemblance.ts';
-import { resemblanceTerms } from '#findings/duties/taskGroup.ts';
+import { type RelianceFinding, relianceOf } from '#findings/duties/groups/reliance.ts';
+import { compareTerms, termsOn } from '#findings/duties/groups/resemblance.ts';
+import { resemblanceTerms } from '#findings/duties/groups/taskGroup.ts';
+import { measurementsOf } from '#findings/duties/measuring/measurements.ts';
 import type { RelianceRecord, ShiftRecord } from '#records/book.ts';
 import { base, factId, site, siteId } from '../sliceRegisters.ts';
 import { jobBook, shiftOn, tess, workdayIdOf } from './jobBook.ts';

@@ -2,8 +2,8 @@
  * Positive determinations of the season, each written on the first measurement of its tasks: on the footbridge nothing came after it, in
  * the library later results did, so that one is to be looked at again. The negative ones are left for whoever practises.
  */
-import type { DeterminationFinding } from '#findings/duties/determination.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
+import type { DeterminationFinding } from '#findings/duties/determining/determination.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import { peopleOnPaper } from '#findings/peopleOnPaper.ts';
 import { newId } from '#store/device.ts';
 import { hashOf } from '#store/files.ts';

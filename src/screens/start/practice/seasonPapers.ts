@@ -5,8 +5,8 @@
 
 import { addDays, daysBetween } from '#core/calendar.ts';
 import type { NoticeToldInput } from '#documents/noticeValues.ts';
-import type { Measurement } from '#findings/duties/measurement.ts';
-import type { NoticeOwed } from '#findings/duties/notice.ts';
+import type { Measurement } from '#findings/duties/measuring/measurement.ts';
+import type { NoticeOwed } from '#findings/duties/telling/notice.ts';
 import { peopleOnPaper } from '#findings/peopleOnPaper.ts';
 import type { NewFact } from '#records/fact.ts';
 import { newId } from '#store/device.ts';
