@@ -1,7 +1,7 @@
 /** What the field record of one sample leaves open: fitting, looks, mishaps, clock, numbers. */
 import type { Book, RecordBase, SampleRecord } from '#records/book.ts';
-import { taskById } from '#reference/tasks.ts';
 import { bookDoubts } from './bookDoubts.ts';
+import { isHotWork } from './fittingPoints.ts';
 import { type Reason, reason } from './reason.ts';
 import { recordDoubts } from './recordDoubts.ts';
 
@@ -22,8 +22,7 @@ function fittingReasons(sample: SampleRecord): Reason[] {
   const because = sample.factIds.slice(0, 1);
   const found: Reason[] = [];
   for (const point of points) if (!fitting.points[point]) found.push(reason('fittingPointMissed', because, { point }));
-  // a task that this version does not know may be hot work
-  if (!sample.taskIds.some((id) => taskById(id)?.hotWork ?? true)) return found;
+  if (!isHotWork(sample.taskIds)) return found;
   const { insideHelmet } = fitting.points;
   if (insideHelmet === null) found.push(reason('helmetNotStated', because));
   else if (!insideHelmet) found.push(reason('fittingPointMissed', because, { point: 'insideHelmet' }));

@@ -1,6 +1,7 @@
 /** What the worker reads and taps. What is not tapped is asked about once, then written down as it is. */
 import { type ReactNode, useState } from 'react';
 import { useLocation } from 'wouter';
+import { type PointKey, pointsFor, pointsOf } from '#findings/fittingPoints.ts';
 import { Checklist } from '#parts/Checklist.tsx';
 import { Choice } from '#parts/Choice.tsx';
 import { ConfirmBox } from '#parts/ConfirmBox.tsx';
@@ -18,7 +19,6 @@ import { en as partsEn, es as partsEs } from '#words/parts.ts';
 import { notWritten } from '#words/saving.ts';
 import type { WorkerWords } from '#words/worker.ts';
 import styles from './fitting.module.css';
-import { type PointKey, pointsFor, pointsOf } from './fittingPoints.ts';
 import type { WorkerLanguage } from './LanguageSwitch.tsx';
 
 type Mode = 'fitted' | 'declined' | 'fittedBySelf';
@@ -50,7 +50,7 @@ export function FittingForm({ book, sample, words, language, workerName, languag
   const writing = useWrite();
   const { ticked, mode, initials } = draft.value;
   const change = (part: Partial<FittingDraft>) => draft.set({ ...draft.value, ...part });
-  const points = pointsFor(sample);
+  const points = pointsFor(sample.taskIds);
   const openCount = points.filter((key) => !ticked.includes(key)).length;
 
   const save = async () => {

@@ -1,10 +1,11 @@
 /** The fitting is written down already: what the worker was told, and the way back to the pump. */
+
+import { pointsFor } from '#findings/fittingPoints.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { StandingMark } from '#parts/StandingMark.tsx';
 import type { FittingProps } from './FittingForm.tsx';
-import { pointsFor } from './fittingPoints.ts';
 
 export function FittingKept({ sample, words, language, workerName, languages }: FittingProps) {
   return (
@@ -18,7 +19,7 @@ export function FittingKept({ sample, words, language, workerName, languages }: 
       <p>{words.watchText}</p>
       <p>{words.already}</p>
       <Lines>
-        {pointsFor(sample).map((key) => (
+        {pointsFor(sample.taskIds).map((key) => (
           <Line
             key={key}
             end={

@@ -1,11 +1,12 @@
 /** The fitting as ticked on the paper: who fitted the pump, the points, the worker's initials. */
+
+import { pointsFor } from '#findings/fittingPoints.ts';
 import { Checklist } from '#parts/Checklist.tsx';
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import { en as words } from '#words/keyIn.ts';
 import { en as worker } from '#words/worker.ts';
-import { pointKeys } from './fittingPoints.ts';
 import type { FittingText } from './keyInDraft.ts';
 import type { LinesOfForm } from './linesOfForm.ts';
 import styles from './paperForm.module.css';
@@ -35,7 +36,7 @@ export function Fitting({ draft, onChange, errors }: LinesOfForm) {
             name="fitting-points"
             label={words.fittingPoints}
             options={[
-              ...pointKeys(draft.taskIds).map((key) => ({ value: key as string, label: worker.points[key] })),
+              ...pointsFor(draft.taskIds).map((key) => ({ value: key as string, label: worker.points[key] })),
               { value: 'offered', label: words.watchOffered },
             ]}
             value={fitting.ticked}

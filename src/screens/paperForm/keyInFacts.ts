@@ -1,11 +1,12 @@
 /** A read form as the facts of a shift, in the order in which they happened; each with the field that a refusal of it belongs to. */
+
+import { pointsFor, pointsOf } from '#findings/fittingPoints.ts';
 import { addingNew } from '#parts/PickOrAdd.tsx';
 import { notNoted } from '#parts/RespiratorField.tsx';
 import type { FactBody, Happened, NewFact } from '#records/fact.ts';
 import { newId } from '#store/device.ts';
 import { type Entry, newFact } from '#store/newFact.ts';
 import { nextFreeNumber } from '#store/write.ts';
-import { pointsTicked } from './fittingPoints.ts';
 import type { KeyInDraft, LookHow } from './keyInDraft.ts';
 import type { Held, ReadKeyIn } from './readKeyIn.ts';
 
@@ -92,7 +93,7 @@ export function keyInFacts(read: ReadKeyIn, beside: Beside): KeyInFacts | null {
 function fittingOf({ draft, language }: Beside, sampleId: string): FactBody<'fittingChecked.v1'> | null {
   const { mode, ticked, initials } = draft.fitting;
   if (mode === null || mode === 'notStated') return null;
-  const points = pointsTicked(ticked, draft.taskIds);
+  const points = pointsOf(pointsFor(draft.taskIds), ticked);
   const observationOffered = ticked.includes('offered');
   return { sampleId, mode, points, observationOffered, initials: initials.trim() || null, language };
 }
