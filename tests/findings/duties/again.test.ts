@@ -1,7 +1,10 @@
 /** What is found again after a change equals what is found from nothing; the figures of speed stand in tests/bench/dutiesRate.ts. */
+import { isDeepStrictEqual } from 'node:util';
 import { expect, test, vi } from 'vitest';
 import { findDuties } from '#findings/duties/findDuties.ts';
 import { season, withBadMeter } from '#tests/bench/seasonBook.ts';
+import { seededRandom } from '../../store/seeded.ts';
+import { drawnChanges } from './drawnChanges.ts';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -42,4 +45,34 @@ test('the same book made of other lists of the same records is not found anew', 
   const again = findDuties(copied, today, before);
   expect(again).toEqual(before);
   expect(again.groups).toBe(before.groups);
+});
+
+test('drawn changes of every kind of record, one after the other: what is found again is what is found from nothing', () => {
+  const small = season(60);
+  const seed = Number(process.env.SEED ?? 20261125);
+  const seeded = seededRandom(seed);
+  const changes = drawnChanges(seeded, small.lastOn);
+  const counts: Record<string, number> = {};
+  let keptCount = 0;
+  for (let round = 0; round < 5; round += 1) {
+    let { book } = small;
+    let on = small.lastOn;
+    let found = findDuties(book, on);
+    for (let step = 0; step < 14; step += 1) {
+      // Every other one touches measurements alone, so that what is kept is tried on books that hold every kind.
+      const what = step % 2 === 1 ? 'meter' : seeded.pick([...Object.keys(changes), 'day']);
+      if (what === 'day') on = seeded.pick(['2024-03-01', '2024-08-01', '2025-02-01', small.lastOn]);
+      else book = changes[what]?.(book, found) ?? book;
+      const again = findDuties(book, on, found);
+      // Far quicker than the runner's own comparison, which then tells what differs.
+      if (!isDeepStrictEqual(again, findDuties(book, on)))
+        expect(again, `seed ${seed}, round ${round}, step ${step}: ${what}`).toEqual(findDuties(book, on));
+      counts[what] = (counts[what] ?? 0) + 1;
+      keptCount += again.courses.filter((course) => found.courses.includes(course)).length;
+      found = again;
+    }
+  }
+  console.info(`seed ${seed}: ${JSON.stringify(counts)}, ${keptCount} courses kept`);
+  expect(Object.keys(counts).length).toBeGreaterThan(12);
+  expect(keptCount).toBeGreaterThan(50);
 });
