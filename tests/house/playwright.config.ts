@@ -1,12 +1,12 @@
-/** Browser tests on the built app (`npm run build` first; `npm test` does it). Two at a time, each file with a port of its own. */
+/** Browser tests on the built app (`npm run build` first; `npm test` does it). Three at a time, each file with a port of its own: much of a journey is waiting. */
 import { defineConfig } from '@playwright/test';
 
 export default defineConfig({
   testDir: '../journeys',
   testMatch: '*.test.ts',
   outputDir: '../out/browser',
-  workers: 2,
-  // A machine that is busy elsewhere may starve one of two browsers; what passes only then is told as flaky.
+  workers: 3,
+  // A machine that is busy elsewhere may starve one of three browsers; what passes only then is told as flaky.
   retries: 1,
   fullyParallel: false,
   timeout: 240_000,

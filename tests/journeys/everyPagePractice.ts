@@ -69,9 +69,15 @@ async function sharedNumber(v: Visitor): Promise<void> {
   await open(v, '/settle');
 }
 
-export const practiceTour: readonly Stop[] = [
+/** Each way begins like this, on a device of its own. */
+const beginning: readonly Stop[] = [
   pick('/', 'running', { go: practice, shows: /^Pia Putty/ }),
   pick('/samples', 'filled', { go: noteRecords, shows: 'All of them, newest first', tab: true }),
+];
+
+/** What a supervisor does in a shift, and what the office does with its samples. */
+export const practiceTour: readonly Stop[] = [
+  ...beginning,
   pick('/sample/:sampleId', 'running', { go: to('/sample/{running}'), shows: 'On the worker, running', tab: true }),
   ...(
     [
@@ -253,6 +259,11 @@ export const practiceTour: readonly Stop[] = [
   pick('/lists', 'filled', { go: to('/lists'), shows: 'Tallow Street Library', tab: true }),
   pick('/lists', 'filled', { as: 'person', go: (v) => tap(v, /^Pia Putty/), shows: 'Why is it changed?' }),
   pick('/who', 'filled', { go: to('/who'), shows: 'In whose hands is it?', tab: true }),
+];
+
+/** What follows from results, what is kept, and what there is to read. */
+export const practiceOfficeTour: readonly Stop[] = [
+  ...beginning,
   ...officeTour,
   ...keptTour,
   pick('/received', 'filled', { go: receiveTwo, shows: 'sheet.pdf', tab: true }),
