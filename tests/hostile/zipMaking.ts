@@ -40,9 +40,19 @@ function fields(bytesCount: number, list: readonly (readonly [at: number, size: 
   return bytes;
 }
 
+/** The same bytes are packed and summed once, however many entries hold them. */
+const packedFrom = new WeakMap<Uint8Array, { readonly packed: Uint8Array; readonly crc: number }>();
+function packedOf(bytes: Uint8Array): { readonly packed: Uint8Array; readonly crc: number } {
+  const known = packedFrom.get(bytes);
+  if (known) return known;
+  const made = { packed: deflateRawSync(bytes, { level: 9 }), crc: crc32(bytes) };
+  packedFrom.set(bytes, made);
+  return made;
+}
+
 function written(entry: EntryWish, at: number): { readonly local: Buffer; readonly line: Buffer } {
   const { bytes = new Uint8Array(), stored = false, says = {} } = entry;
-  const packed = entry.packed ?? (stored ? bytes : deflateRawSync(bytes, { level: 9 }));
+  const packed = entry.packed ?? (stored ? bytes : packedOf(bytes).packed);
   const name = nameBytes(entry.name);
   const local = nameBytes(says.localName ?? entry.name);
   const extra = says.extra ?? new Uint8Array();
@@ -51,7 +61,7 @@ function written(entry: EntryWish, at: number): { readonly local: Buffer; readon
     [from + 2, 2, says.flags ?? 0x0800],
     [from + 4, 2, says.method ?? (stored ? 0 : 8)],
     [from + 8, 2, 0x5b79],
-    [from + 10, 4, says.crc ?? crc32(bytes)],
+    [from + 10, 4, says.crc ?? (stored ? crc32(bytes) : packedOf(bytes).crc)],
     [from + 14, 4, says.packedBytes ?? packed.length],
     [from + 18, 4, says.bytesCount ?? bytes.length],
   ];
