@@ -64,7 +64,7 @@ function Asked({ here, notice, zone, by }: GiveFormProps) {
         label={words.worker}
         options={[
           ...notice.issued.workerIds.map((id) => ({ value: id, label: book.people.get(id)?.name ?? en.someWorker })),
-          { value: everyone, label: words.everyone },
+          ...(notice.issued.form === 'posted' ? [{ value: everyone, label: words.everyone }] : []),
         ]}
         value={text.workerId}
         onChange={(workerId) => change({ workerId, how: workerId === everyone ? 'posted' : null })}
