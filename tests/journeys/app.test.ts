@@ -23,7 +23,10 @@ const built = readdirSync('dist', { recursive: true, withFileTypes: true })
   );
 
 for (const base of ['/', '/notebook/']) {
-  test(`opens every page with the server gone, at ${base}`, async ({ page, serve }) => {
+  test(`opens ${base === '/' ? 'every page' : 'its pages'} with the server gone, at ${base}`, async ({
+    page,
+    serve,
+  }) => {
     const preview = await serve(base === '/' ? 4611 : 4612, base);
     await page.goto(preview.address);
     await waitUntilKept(page);
@@ -31,7 +34,8 @@ for (const base of ['/', '/notebook/']) {
     await preview.stop();
     await expectGone(preview.address);
     const wrong = await watchPage(page, preview.address);
-    for (const path of everyPath) {
+    // Addresses stand behind `#`: in a folder every third page shows what the folder could spoil.
+    for (const path of everyPath.filter((_, at) => base === '/' || at % 3 === 0)) {
       await load(page, preview.address, path);
       await test.step(path, () => standsThere(page));
     }
