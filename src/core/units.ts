@@ -20,6 +20,7 @@ export const unitBySuffix = {
   M2: 'm²',
   Mg: 'mg',
   UgHoursPerM3: 'µg·h/m³',
+  Usd: '$',
 } as const;
 
 export type UnitSuffix = keyof typeof unitBySuffix;

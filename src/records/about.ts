@@ -2,8 +2,10 @@
 import { keyOf, type RecordKey, type RecordKind } from './common.ts';
 import type { FactKind, NewFact } from './fact.ts';
 
-/** The body key that names the record, by kind of fact; null where the caller must say (names, notes, corrections). */
-const subjectByKind: Readonly<Record<FactKind, { readonly kind: RecordKind; readonly idIn: string } | null>> = {
+/** The body keys that name the record (its id, and its kind where that may differ), by kind of fact; null where the caller must say (names, notes, corrections). */
+const subjectByKind: Readonly<
+  Record<FactKind, { readonly kind: RecordKind | { readonly in: string }; readonly idIn: string } | null>
+> = {
   'bookOpened.v1': { kind: 'book', idIn: 'bookId' },
   'siteAdded.v1': { kind: 'site', idIn: 'siteId' },
   'personAdded.v1': { kind: 'person', idIn: 'personId' },
@@ -65,10 +67,26 @@ const subjectByKind: Readonly<Record<FactKind, { readonly kind: RecordKind; read
   'dutyReopened.v1': { kind: 'duty', idIn: 'dutyId' },
   'limitsChosen.v1': { kind: 'book', idIn: 'bookId' },
   'recordsRequested.v1': { kind: 'request', idIn: 'requestId' },
+  'measurementPlanned.v1': { kind: 'plan', idIn: 'planId' },
+  'plannedDayMissed.v1': { kind: 'plan', idIn: 'planId' },
+  'planDropped.v1': { kind: 'plan', idIn: 'planId' },
+  'dayPrepared.v1': { kind: 'dayPlan', idIn: 'shiftId' },
+  'labelsMade.v1': { kind: 'dayPlan', idIn: 'shiftId' },
+  'gearHeld.v1': { kind: { in: 'gear' }, idIn: 'gearId' },
+  'pumpCharged.v1': { kind: 'pump', idIn: 'pumpId' },
+  'certificateEntered.v1': { kind: 'meter', idIn: 'meterId' },
+  'gearDoubted.v1': { kind: { in: 'gear' }, idIn: 'gearId' },
+  'gearDoubtSettled.v1': { kind: { in: 'gear' }, idIn: 'gearId' },
+  'pricesStated.v1': { kind: 'book', idIn: 'bookId' },
+  'moneySpent.v1': { kind: 'spending', idIn: 'spendingId' },
+  'spendingStruck.v1': { kind: 'spending', idIn: 'spendingId' },
 };
 
 /** The key of the record that a fact of this kind and body is about; null for names, notes and corrections. */
 export function subjectOf(fact: Pick<NewFact, 'kind' | 'body'>): RecordKey | null {
   const subject = subjectByKind[fact.kind];
-  return subject === null ? null : keyOf(subject.kind, String((fact.body as Record<string, unknown>)[subject.idIn]));
+  if (subject === null) return null;
+  const body = fact.body as Record<string, unknown>;
+  const kind = typeof subject.kind === 'string' ? subject.kind : (String(body[subject.kind.in]) as RecordKind);
+  return keyOf(kind, String(body[subject.idIn]));
 }

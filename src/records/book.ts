@@ -14,6 +14,15 @@ import type {
   RequestRecord,
 } from './recordsOfDuties.ts';
 import type { FlowCheckRecord, SampleRecord } from './recordsOfSamples.ts';
+import type {
+  Certificate,
+  Charge,
+  DayPlanRecord,
+  GearBeside,
+  PlanRecord,
+  Prices,
+  SpendingRecord,
+} from './recordsOfSeason.ts';
 
 export type { Conflict, Photo, RecordBase, Strike } from './recordBase.ts';
 export type {
@@ -26,6 +35,18 @@ export type {
   RequestRecord,
 } from './recordsOfDuties.ts';
 export type { FlowCheckRecord, Interval, Moment, SampleRecord } from './recordsOfSamples.ts';
+export type {
+  Certificate,
+  Charge,
+  DayPlanRecord,
+  GearBeside,
+  GearDoubt,
+  Held,
+  Label,
+  PlanRecord,
+  Prices,
+  SpendingRecord,
+} from './recordsOfSeason.ts';
 
 export interface BookRecord extends RecordBase, FactBody<'bookOpened.v1'> {
   /** Missing entries that a person said will never come. */
@@ -38,6 +59,8 @@ export interface BookRecord extends RecordBase, FactBody<'bookOpened.v1'> {
   }[];
   /** Limits shown beside the rule, and the firm's own; of two that differ the stricter own ones stand. */
   readonly limits?: (Without<FactBody<'limitsChosen.v1'>, 'bookId'> & { readonly factId: string }) | null;
+  /** The firm's own prices, those that hold from the latest day first. */
+  readonly prices?: readonly Prices[];
 }
 export interface SiteRecord extends RecordBase, FactBody<'siteAdded.v1'> {}
 export interface PersonRecord extends RecordBase, FactBody<'personAdded.v1'> {
@@ -45,9 +68,15 @@ export interface PersonRecord extends RecordBase, FactBody<'personAdded.v1'> {
   readonly employed?: { readonly fromOn: string | null; readonly toOn: string | null; readonly factId: string } | null;
 }
 export interface JobClassificationRecord extends RecordBase, FactBody<'jobClassificationAdded.v1'> {}
-export interface PumpRecord extends RecordBase, FactBody<'pumpAdded.v1'> {}
-export interface MeterRecord extends RecordBase, FactBody<'meterAdded.v1'> {}
-export interface LotRecord extends RecordBase, FactBody<'lotAdded.v1'> {}
+export interface PumpRecord extends RecordBase, GearBeside, FactBody<'pumpAdded.v1'> {
+  /** Oldest first. */
+  readonly charges?: readonly Charge[];
+}
+export interface MeterRecord extends RecordBase, GearBeside, FactBody<'meterAdded.v1'> {
+  /** Newer ones than that of its entry, oldest first. A flow check is held to the one that was in force on its day. */
+  readonly certificates?: readonly Certificate[];
+}
+export interface LotRecord extends RecordBase, GearBeside, FactBody<'lotAdded.v1'> {}
 export interface LaboratoryRecord extends RecordBase, FactBody<'laboratoryAdded.v1'> {}
 
 export interface ShiftRecord extends RecordBase {
@@ -123,7 +152,10 @@ export type AnyRecord =
   | NoticeRecord
   | DeterminationRecord
   | DutyRecord
-  | RequestRecord;
+  | RequestRecord
+  | PlanRecord
+  | DayPlanRecord
+  | SpendingRecord;
 
 /**
  * A slice of the book, enough for findings about it: one day at one site, one worker's day, one box. Maps are by record id.
@@ -149,6 +181,10 @@ export interface Book {
   readonly determinations: ReadonlyMap<string, DeterminationRecord>;
   readonly duties: ReadonlyMap<string, DutyRecord>;
   readonly requests: ReadonlyMap<string, RequestRecord>;
+  readonly plans: ReadonlyMap<string, PlanRecord>;
+  /** By the id of the shift. */
+  readonly dayPlans: ReadonlyMap<string, DayPlanRecord>;
+  readonly spendings: ReadonlyMap<string, SpendingRecord>;
   /** Entries of other devices that are known to be missing here and that nobody accepted as lost. */
   readonly missing?: readonly MissingEntries[];
   /** A file is half taken in: nothing may be relaxed until it is whole. */

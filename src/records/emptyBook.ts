@@ -21,4 +21,7 @@ export const emptyBook: Book = {
   determinations: new Map(),
   duties: new Map(),
   requests: new Map(),
+  plans: new Map(),
+  dayPlans: new Map(),
+  spendings: new Map(),
 };

@@ -7,12 +7,15 @@ import { factId, instant, note, recordId, recordKey, text } from './common.ts';
 import { boxFacts } from './facts/box.ts';
 import { correctionFacts } from './facts/corrections.ts';
 import { dutyFacts } from './facts/duties.ts';
+import { gearFacts } from './facts/gear.ts';
 import { keepingFacts } from './facts/keeping.ts';
 import { measurementFacts } from './facts/measurement.ts';
+import { moneyFacts } from './facts/money.ts';
 import { registerFacts } from './facts/registers.ts';
 import { resultFacts } from './facts/result.ts';
 import { rosterFacts } from './facts/roster.ts';
 import { sampleFacts } from './facts/sample.ts';
+import { seasonFacts } from './facts/season.ts';
 import { shiftFacts } from './facts/shift.ts';
 import { tellingFacts } from './facts/telling.ts';
 import { workdayFacts } from './facts/workday.ts';
@@ -31,6 +34,9 @@ export const factBodies = {
   ...measurementFacts,
   ...tellingFacts,
   ...dutyFacts,
+  ...seasonFacts,
+  ...gearFacts,
+  ...moneyFacts,
 } as const;
 
 export type FactKind = keyof typeof factBodies;

@@ -20,6 +20,9 @@ export const recordKinds = [
   'determination',
   'duty',
   'request',
+  'plan',
+  'dayPlan',
+  'spending',
 ] as const;
 export type RecordKind = (typeof recordKinds)[number];
 export type RecordKey = `${RecordKind}:${string}`;
