@@ -46,6 +46,9 @@ build();
 const chromiumPath = await browser();
 const env = { CHROMIUM_PATH: chromiumPath ?? '' };
 
+part(`${restores} varied books backed up, wiped and restored`, () =>
+  runPackage('vitest/vitest.mjs', ['run', 'tests/store/restoredBooks.test.ts'], { ...env, BOOKS: String(restores) }),
+);
 if (chromiumPath) {
   part(`${restores} backups wiped and restored`, () =>
     runPackage('tsx/dist/cli.mjs', ['tests/bench/restores.ts', String(restores)], env),

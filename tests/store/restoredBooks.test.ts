@@ -1,4 +1,7 @@
-/** 500 books with pictures, all different: backed up, wiped, restored, and each is the same book, by a hash that is not ours. */
+/**
+ * Books with pictures, all different: backed up, wiped, restored, and each is the same book, by a hash that is not ours. 150 of them in
+ * every run, 500 by BOOKS=500 as in the long run.
+ */
 import { createHash, randomInt } from 'node:crypto';
 import Dexie from 'dexie';
 import { expect, test } from 'vitest';
@@ -18,7 +21,7 @@ import { rowsIn } from './deviceCopy.ts';
 import { makeBackup } from './handOvers.ts';
 import { type VariedBook, variedBook } from './variedBook.ts';
 
-const books = 500;
+const books = Number(process.env.BOOKS ?? 150);
 const seed = Number(process.env.SEED ?? randomInt(2 ** 31));
 console.info(`seed ${seed} (SEED=${seed} makes the same books again)`);
 
@@ -100,7 +103,7 @@ test(`${books} books come back the same`, async () => {
   }
   console.info('books with', Object.fromEntries([...met].sort()));
   for (const name of ['picture', 'paper', 'correction', 'void', 'result', 'unknown kind', 'gap', 'several writers'])
-    expect(met.get(name) ?? 0, name).toBeGreaterThan(50);
+    expect(met.get(name) ?? 0, name).toBeGreaterThan(books / 10);
   for (const name of ['wiped', 'evicted', 'more files than go in at once'])
-    expect(met.get(name) ?? 0, name).toBeGreaterThan(20);
+    expect(met.get(name) ?? 0, name).toBeGreaterThan(books / 25);
 }, 120_000);
