@@ -86,7 +86,9 @@ async function wholePage(page: Page, size: { readonly width: number; readonly he
   await page.setViewportSize({ ...size, height: Math.max(size.height, height) });
 }
 
+/** For people to look at, with LOOK=1: long pages take a while to draw, and no test reads them. */
 export async function picture(page: Page, name: string): Promise<void> {
+  if (process.env.LOOK !== '1') return;
   await page.screenshot({ path: join(pictures, `${name}.png`), animations: 'disabled' });
 }
 
