@@ -4,6 +4,8 @@ import type { RecordBase, Without } from './recordBase.ts';
 
 export interface PlanRecord extends RecordBase, Without<FactBody<'measurementPlanned.v1'>, 'knew'> {
   readonly plannedFactId: string;
+  /** Instant at which it was first said: what was measured before its day is no part of it. */
+  readonly plannedAt?: string;
   /** Planned measurements that did not come about, oldest first. They stay to do. */
   readonly missed: readonly (Without<FactBody<'plannedDayMissed.v1'>, 'planId'> & { readonly factId: string })[];
   readonly dropped: { readonly why: string | null; readonly factId: string } | null;
