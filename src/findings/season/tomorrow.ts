@@ -1,0 +1,167 @@
+/**
+ * One day at one site, the evening before: who wears what, what lies ready beside it, and what is still missing. Read from what was
+ * made ready (`dayPrepared.v1`), else from the plans that name this day. It proves nothing and ends no duty.
+ */
+import type { Book, DayPlanRecord, PumpRecord } from '#records/book.ts';
+import { type BlanksNeeded, blanksNeeded } from '../blanks.ts';
+import type { DutiesOfBook } from '../duties/dutiesOfBook.ts';
+import type { Duty } from '../duties/list/duty.ts';
+import { type TomorrowCaution, tomorrowCautions } from './tomorrowCautions.ts';
+import { plannedWearers, type Wearer } from './tomorrowWearers.ts';
+
+export type { TomorrowCaution, TomorrowCautionKey } from './tomorrowCautions.ts';
+
+export interface TomorrowPump {
+  readonly pumpId: string;
+  readonly serial: string;
+  /** Instant at which it was last said to be charged to the full; null = nobody said so. */
+  readonly chargedAt: string | null;
+}
+export interface TomorrowLot {
+  readonly lotId: string;
+  readonly lotNumber: string;
+  readonly expiresOn: string | null;
+}
+export interface TomorrowMeter {
+  readonly meterId: string;
+  readonly serial: string;
+  readonly dueOn: string | null;
+}
+
+export interface TomorrowWearer {
+  readonly workerId: string;
+  readonly planId: string | null;
+  readonly taskIds: readonly string[];
+  readonly jobClassificationId: string | null;
+  /** Said the evening before or in the morning, or only planned so far. */
+  readonly from: 'prepared' | 'plan';
+  readonly pump: TomorrowPump | null;
+  readonly lot: TomorrowLot | null;
+  /** The number on the cassette or on the label made for it; null = no label yet. */
+  readonly sampleNumber: string | null;
+  /** The sample, once the cassette is prepared for this worker. */
+  readonly sampleId: string | null;
+}
+
+export interface Tomorrow {
+  readonly shiftId: string;
+  readonly siteId: string;
+  readonly workOn: string;
+  /** When it was last asked; null = only planned so far. */
+  readonly asked: 'evening' | 'morning' | null;
+  readonly wearers: readonly TomorrowWearer[];
+  readonly sparePumps: readonly TomorrowPump[];
+  readonly spareCassettesCount: number;
+  /** Numbers of labels made for field blanks, and of those made as spares. */
+  readonly blankNumbers: readonly string[];
+  readonly spareNumbers: readonly string[];
+  /** By the rule of at least two or a tenth, for as many cassettes as there are wearers, each as often as its plan says. */
+  readonly blanks: BlanksNeeded;
+  readonly cassettesCount: number;
+  readonly chargedById: string | null;
+  readonly remark: string | null;
+  readonly meters: readonly TomorrowMeter[];
+  readonly cautions: readonly TomorrowCaution[];
+  /** What the rule asks before this work goes on, of this site or these workers, not done yet. Empty without duties. */
+  readonly duties: readonly Duty[];
+}
+
+/** Site and day of a shift's id. */
+export const siteIn = (shiftId: string): string => shiftId.slice(0, 12);
+export const dayIn = (shiftId: string): string => shiftId.slice(13);
+
+const lastFull = (pump: PumpRecord): string | null => pump.charges?.findLast(({ full }) => full)?.at ?? null;
+
+function pumpOf(book: Book, id: string | null): TomorrowPump | null {
+  const pump = id === null ? undefined : book.pumps.get(id);
+  return pump ? { pumpId: pump.id, serial: pump.serial, chargedAt: lastFull(pump) } : null;
+}
+
+function lotOf(book: Book, id: string | null): TomorrowLot | null {
+  const lot = id === null ? undefined : book.lots.get(id);
+  return lot ? { lotId: lot.id, lotNumber: lot.lotNumber, expiresOn: lot.expiresOn } : null;
+}
+
+/** Meters in use, with the due date of the certificate in force on that day; the one due soonest first. */
+function metersOn(book: Book, day: string): TomorrowMeter[] {
+  return [...book.meters.values()]
+    .filter(({ held }) => !held?.retired)
+    .map(({ id, serial, dueOn, certificates }) => {
+      const newer = certificates?.findLast(({ certificateOn }) => certificateOn <= day);
+      return { meterId: id, serial, dueOn: newer ? newer.dueOn : dueOn };
+    })
+    .sort((a, b) => (a.dueOn ?? '').localeCompare(b.dueOn ?? '') || a.serial.localeCompare(b.serial));
+}
+
+/** Numbers of labels and of samples already prepared, one for each wearer in turn. */
+function numbered(book: Book, shiftId: string, record: DayPlanRecord | undefined, wearers: readonly Wearer[]) {
+  const samples = [...book.samples.values()].filter((one) => one.shiftId === shiftId && one.sampleKind === 'air');
+  const taken = new Set<string>();
+  const free = (number: string) => !taken.has(number);
+  return wearers.map((wearer): TomorrowWearer => {
+    const { workerId, pumpId, lotId, ...rest } = wearer;
+    const own = (one: { readonly workerId: string | null; readonly sampleNumber: string }) =>
+      one.workerId === workerId && free(one.sampleNumber);
+    const sample = samples.find((one) => own(one) && !one.voided);
+    const used = new Set(samples.map(({ sampleNumber }) => sampleNumber));
+    const label = record?.labels.find((one) => !one.blank && own(one) && !used.has(one.sampleNumber));
+    const sampleNumber = sample?.sampleNumber ?? label?.sampleNumber ?? null;
+    if (sampleNumber !== null) taken.add(sampleNumber);
+    const pump = pumpOf(book, sample?.pumpId ?? pumpId);
+    const lot = lotOf(book, sample?.lotId ?? lotId);
+    return { ...rest, workerId, pump, lot, sampleNumber, sampleId: sample?.id ?? null };
+  });
+}
+
+/** Duties that are to be done before this work goes on: overdue, due by that day, or before work starts. */
+function dutiesBefore(
+  duties: DutiesOfBook | null,
+  siteId: string,
+  day: string,
+  workerIds: ReadonlySet<string>,
+): Duty[] {
+  const starts: ReadonlySet<Duty['when']> = new Set(['beforeWorkStarts', 'beforeOrOnFirstDayAgain', 'atTheNextShift']);
+  return (duties?.duties ?? []).filter(
+    (duty) =>
+      duty.done === null &&
+      (duty.siteId === null ? duty.workerIds.some((id) => workerIds.has(id)) : duty.siteId === siteId) &&
+      (duty.overdue || starts.has(duty.when) || (duty.dueOn !== null && duty.dueOn <= day)),
+  );
+}
+
+/** `book` is the slice of the whole book, or one that holds the site, its day, its plans and the gear. */
+export function tomorrowOf(book: Book, shiftId: string, duties: DutiesOfBook | null): Tomorrow {
+  const [siteId, workOn] = [siteIn(shiftId), dayIn(shiftId)];
+  const record = book.dayPlans.get(shiftId);
+  const prepared = record?.prepared ?? null;
+  const said: Wearer[] = (prepared?.wearers ?? []).map((wearer) => ({ ...wearer, from: 'prepared' as const }));
+  const planned = plannedWearers(book, siteId, workOn, said);
+  const wearers = numbered(book, shiftId, record, prepared ? said : planned);
+  const cassettesCount = wearers.reduce((sum, { planId }) => {
+    const plan = planId === null ? undefined : book.plans.get(planId);
+    return sum + (plan?.cassettesCount ?? 1);
+  }, 0);
+  const used = new Set(wearers.map(({ sampleNumber }) => sampleNumber));
+  const numbersOf = (blank: boolean) =>
+    (record?.labels ?? [])
+      .filter((one) => one.blank === blank && one.workerId === null && !used.has(one.sampleNumber))
+      .map(({ sampleNumber }) => sampleNumber);
+  const bare = {
+    shiftId,
+    siteId,
+    workOn,
+    asked: prepared?.asked ?? null,
+    wearers,
+    sparePumps: (prepared?.sparePumpIds ?? []).flatMap((id) => pumpOf(book, id) ?? []),
+    spareCassettesCount: prepared?.spareCassettesCount ?? 0,
+    blankNumbers: numbersOf(true),
+    spareNumbers: numbersOf(false),
+    blanks: blanksNeeded(cassettesCount, 'tenPercent'),
+    cassettesCount,
+    chargedById: prepared?.chargedById ?? null,
+    remark: prepared?.remark ?? null,
+    meters: metersOn(book, workOn),
+    duties: dutiesBefore(duties, siteId, workOn, new Set(wearers.map(({ workerId }) => workerId))),
+  };
+  return { ...bare, cautions: tomorrowCautions(book, bare, prepared ? planned : []) };
+}

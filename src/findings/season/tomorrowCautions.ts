@@ -1,0 +1,128 @@
+/** What is still missing for a day, or wrong with what lies ready for it. Told on screen and paper; stops nobody. */
+import { addDays, dayOf } from '#core/calendar.ts';
+import type { Book, GearBeside } from '#records/book.ts';
+import type { Tomorrow, TomorrowPump } from './tomorrow.ts';
+import type { Wearer } from './tomorrowWearers.ts';
+
+export const tomorrowCautionKeys = [
+  'nobodyYet',
+  'plannedNotPrepared',
+  'askInTheMorning',
+  'pumpNone',
+  'pumpTwice',
+  'pumpNotCharged',
+  'pumpDoubted',
+  'pumpGoesBack',
+  'pumpRetired',
+  'lotNone',
+  'lotExpired',
+  'lotDoubted',
+  'labelNone',
+  'blankLabelsFew',
+  'sparePumpNone',
+  'spareCassettesNone',
+  'chargedByNone',
+  'meterNone',
+  'meterOutOfDate',
+  'meterDueNotKnown',
+  'meterDoubted',
+] as const;
+export type TomorrowCautionKey = (typeof tomorrowCautionKeys)[number];
+
+export interface TomorrowCaution {
+  readonly key: TomorrowCautionKey;
+  /** Whom it is about; null = the whole day. */
+  readonly workerId: string | null;
+  /** `serial`, `lotNumber`, `onDay`, `count`: what its sentence needs. */
+  readonly params: Readonly<Record<string, string | number>>;
+}
+
+type Bare = Omit<Tomorrow, 'cautions'>;
+type Params = TomorrowCaution['params'];
+const caution = (key: TomorrowCautionKey, workerId: string | null = null, params: Params = {}): TomorrowCaution => ({
+  key,
+  workerId,
+  params,
+});
+
+/** Doubted on a day: open, or settled as still doubtful. A factor found for a meter corrects it, and is no doubt. */
+function isDoubtedOn(gear: GearBeside | undefined, day: string): boolean {
+  return (gear?.doubts ?? []).some(
+    ({ fromOn, untilOn, settled }) =>
+      (fromOn === null || fromOn <= day) &&
+      (untilOn === null || day <= untilOn) &&
+      (settled === null || settled.decision === 'staysDoubtful'),
+  );
+}
+
+function ofPump(
+  book: Book,
+  day: string,
+  { pumpId, serial, chargedAt }: TomorrowPump,
+  workerId: string | null,
+  zone: string,
+) {
+  const pump = book.pumps.get(pumpId);
+  const about = { serial };
+  const chargedOn = chargedAt === null ? null : dayOf(chargedAt, zone);
+  const backOn = pump?.held?.backOn ?? null;
+  return [
+    ...(chargedOn === null || chargedOn < addDays(day, -1) ? [caution('pumpNotCharged', workerId, about)] : []),
+    ...(isDoubtedOn(pump, day) ? [caution('pumpDoubted', workerId, about)] : []),
+    ...(pump?.held?.retired ? [caution('pumpRetired', workerId, about)] : []),
+    ...(backOn !== null && backOn < day ? [caution('pumpGoesBack', workerId, { ...about, onDay: backOn })] : []),
+  ];
+}
+
+function ofWearers(book: Book, day: Bare, zone: string): TomorrowCaution[] {
+  const seen = new Set<string>();
+  return day.wearers.flatMap(({ workerId, pump, lot, sampleNumber }) => {
+    const twice = pump !== null && seen.has(pump.pumpId);
+    if (pump) seen.add(pump.pumpId);
+    const lotIs = lot && { lotNumber: lot.lotNumber, onDay: lot.expiresOn ?? '' };
+    return [
+      ...(pump ? ofPump(book, day.workOn, pump, workerId, zone) : [caution('pumpNone', workerId)]),
+      ...(twice && pump ? [caution('pumpTwice', workerId, { serial: pump.serial })] : []),
+      ...(lot ? [] : [caution('lotNone', workerId)]),
+      ...(lot?.expiresOn && lot.expiresOn < day.workOn && lotIs ? [caution('lotExpired', workerId, lotIs)] : []),
+      ...(lot && lotIs && isDoubtedOn(book.lots.get(lot.lotId), day.workOn)
+        ? [caution('lotDoubted', workerId, lotIs)]
+        : []),
+      ...(sampleNumber === null ? [caution('labelNone', workerId)] : []),
+    ];
+  });
+}
+
+function ofMeters(book: Book, { meters, workOn }: Bare): TomorrowCaution[] {
+  if (meters.length === 0) return [caution('meterNone')];
+  return meters.flatMap(({ meterId, serial, dueOn }) => [
+    ...(dueOn === null ? [caution('meterDueNotKnown', null, { serial })] : []),
+    ...(dueOn !== null && dueOn < workOn ? [caution('meterOutOfDate', null, { serial, onDay: dueOn })] : []),
+    ...(isDoubtedOn(book.meters.get(meterId), workOn) ? [caution('meterDoubted', null, { serial })] : []),
+  ]);
+}
+
+function ofSpares(book: Book, day: Bare, zone: string): TomorrowCaution[] {
+  const lacking = day.blanks.count - day.blankNumbers.length;
+  return [
+    ...(day.sparePumps.length === 0 ? [caution('sparePumpNone')] : []),
+    ...day.sparePumps.flatMap((pump) => ofPump(book, day.workOn, pump, null, zone)),
+    ...(day.spareCassettesCount === 0 ? [caution('spareCassettesNone')] : []),
+    ...(lacking > 0 ? [caution('blankLabelsFew', null, { count: lacking })] : []),
+    ...(day.chargedById === null ? [caution('chargedByNone')] : []),
+  ];
+}
+
+/** In the order of the evening: the people, their gear, what lies beside, the flow meter. */
+export function tomorrowCautions(book: Book, day: Bare, notPrepared: readonly Wearer[]): TomorrowCaution[] {
+  const zone = book.sites.get(day.siteId)?.zone ?? 'UTC';
+  const meters = ofMeters(book, day);
+  if (day.wearers.length === 0) return [caution('nobodyYet'), ...meters];
+  return [
+    ...(day.asked === 'morning' ? [] : [caution('askInTheMorning')]),
+    ...notPrepared.map(({ workerId }) => caution('plannedNotPrepared', workerId)),
+    ...ofWearers(book, day, zone),
+    ...ofSpares(book, day, zone),
+    ...meters,
+  ];
+}
