@@ -4,6 +4,7 @@
  */
 import type { Route } from './route.ts';
 import { routesOfDuties } from './routesOfDuties.ts';
+import { routesOfSeason } from './routesOfSeason.ts';
 
 export type { PageState, Route } from './route.ts';
 
@@ -189,4 +190,5 @@ export const routeTable: readonly Route[] = [
     withoutBook: true,
   },
   ...routesOfDuties,
+  ...routesOfSeason,
 ];
