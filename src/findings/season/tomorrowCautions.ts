@@ -1,41 +1,8 @@
 /** What is still missing for a day, or wrong with what lies ready for it. Told on screen and paper; stops nobody. */
 import { addDays, dayOf } from '#core/calendar.ts';
 import type { Book, GearBeside } from '#records/book.ts';
-import type { Tomorrow, TomorrowPump } from './tomorrow.ts';
+import type { Tomorrow, TomorrowCaution, TomorrowCautionKey, TomorrowLot, TomorrowPump } from './tomorrowDay.ts';
 import type { Wearer } from './tomorrowWearers.ts';
-
-export const tomorrowCautionKeys = [
-  'nobodyYet',
-  'plannedNotPrepared',
-  'askInTheMorning',
-  'pumpNone',
-  'pumpTwice',
-  'pumpNotCharged',
-  'pumpDoubted',
-  'pumpGoesBack',
-  'pumpRetired',
-  'lotNone',
-  'lotExpired',
-  'lotDoubted',
-  'labelNone',
-  'blankLabelsFew',
-  'sparePumpNone',
-  'spareCassettesNone',
-  'chargedByNone',
-  'meterNone',
-  'meterOutOfDate',
-  'meterDueNotKnown',
-  'meterDoubted',
-] as const;
-export type TomorrowCautionKey = (typeof tomorrowCautionKeys)[number];
-
-export interface TomorrowCaution {
-  readonly key: TomorrowCautionKey;
-  /** Whom it is about; null = the whole day. */
-  readonly workerId: string | null;
-  /** `serial`, `lotNumber`, `onDay`, `count`: what its sentence needs. */
-  readonly params: Readonly<Record<string, string | number>>;
-}
 
 type Bare = Omit<Tomorrow, 'cautions'>;
 type Params = TomorrowCaution['params'];
@@ -74,23 +41,29 @@ function ofPump(
   ];
 }
 
+function ofLot(book: Book, day: string, lot: TomorrowLot | null, workerId: string): TomorrowCaution[] {
+  if (lot === null) return [caution('lotNone', workerId)];
+  const { lotId, lotNumber, expiresOn } = lot;
+  const expired = expiresOn !== null && expiresOn < day;
+  return [
+    ...(expired ? [caution('lotExpired', workerId, { lotNumber, onDay: expiresOn })] : []),
+    ...(isDoubtedOn(book.lots.get(lotId), day) ? [caution('lotDoubted', workerId, { lotNumber })] : []),
+  ];
+}
+
 function ofWearers(book: Book, day: Bare, zone: string): TomorrowCaution[] {
   const seen = new Set<string>();
-  return day.wearers.flatMap(({ workerId, pump, lot, sampleNumber }) => {
-    const twice = pump !== null && seen.has(pump.pumpId);
-    if (pump) seen.add(pump.pumpId);
-    const lotIs = lot && { lotNumber: lot.lotNumber, onDay: lot.expiresOn ?? '' };
-    return [
-      ...(pump ? ofPump(book, day.workOn, pump, workerId, zone) : [caution('pumpNone', workerId)]),
-      ...(twice && pump ? [caution('pumpTwice', workerId, { serial: pump.serial })] : []),
-      ...(lot ? [] : [caution('lotNone', workerId)]),
-      ...(lot?.expiresOn && lot.expiresOn < day.workOn && lotIs ? [caution('lotExpired', workerId, lotIs)] : []),
-      ...(lot && lotIs && isDoubtedOn(book.lots.get(lot.lotId), day.workOn)
-        ? [caution('lotDoubted', workerId, lotIs)]
-        : []),
-      ...(sampleNumber === null ? [caution('labelNone', workerId)] : []),
-    ];
-  });
+  const pumpSeen = (pump: TomorrowPump): boolean => {
+    const before = seen.has(pump.pumpId);
+    seen.add(pump.pumpId);
+    return before;
+  };
+  return day.wearers.flatMap(({ workerId, pump, lot, sampleNumber }) => [
+    ...(pump ? ofPump(book, day.workOn, pump, workerId, zone) : [caution('pumpNone', workerId)]),
+    ...(pump && pumpSeen(pump) ? [caution('pumpTwice', workerId, { serial: pump.serial })] : []),
+    ...ofLot(book, day.workOn, lot, workerId),
+    ...(sampleNumber === null ? [caution('labelNone', workerId)] : []),
+  ]);
 }
 
 function ofMeters(book: Book, { meters, workOn }: Bare): TomorrowCaution[] {
