@@ -79,6 +79,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'whole',
+          setupFiles: ['tests/house/patience.ts'],
           include: ['tests/**/*.test.{ts,tsx}'],
           exclude: [...pureTests, 'tests/journeys/**', 'tests/bench/**'],
         },
