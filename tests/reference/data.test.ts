@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
 import { besideSetFile } from '#reference/besideSet.ts';
 import { blankRuleFile } from '#reference/blankRuleFile.ts';
+import { crewSampleRuleFile } from '#reference/crewSample.ts';
 import { dutiesFile } from '#reference/duties.ts';
 import { commonPracticeFile, examplesFile } from '#reference/examples.ts';
 import { flowToleranceFile } from '#reference/flowTolerance.ts';
@@ -13,6 +14,7 @@ import { limitSetFile } from '#reference/limitSet.ts';
 import { methodFile } from '#reference/methods.ts';
 import { withSources } from '#reference/namedSources.ts';
 import { presumedTiersFile } from '#reference/presumption.ts';
+import { publishedExposuresFile } from '#reference/publishedExposures.ts';
 import { respiratorsFile } from '#reference/respirators.ts';
 import { source } from '#reference/source.ts';
 import { statesFile } from '#reference/states.ts';
@@ -31,6 +33,8 @@ const schemaOf: readonly (readonly [RegExp, z.ZodType])[] = [
   [/^blanks\//, blankRuleFile],
   [/^tasks\/presumedTiers/, presumedTiersFile],
   [/^tasks\/everyday/, everydayTasksFile],
+  [/^tasks\/publishedExposures/, publishedExposuresFile],
+  [/^strategy\/crewSample/, crewSampleRuleFile],
   [/^examples\/published/, examplesFile],
   [/^examples\/commonPractice/, commonPracticeFile],
 ];
