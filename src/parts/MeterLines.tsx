@@ -58,8 +58,9 @@ export function MeterLines({ value, onChange, errors, today }: MeterLinesProps) 
   );
 }
 
-function TubeLines({ value, onChange, errors }: Omit<MeterLinesProps, 'today'>) {
-  const pairs = [...value.pairs, { low: '', high: '' }].slice(0, 6);
+/** What a certificate says of a float in a tube: at what it was calibrated, and its lines of read and true flow. */
+export function TubeLines(props: Omit<MeterLinesProps, 'today'>) {
+  const { value, onChange, errors } = props;
   return (
     <>
       <QuantityField
@@ -79,6 +80,16 @@ function TubeLines({ value, onChange, errors }: Omit<MeterLinesProps, 'today'>) 
         onChange={(pressure) => onChange({ ...value, pressure })}
         error={errorOf(errors, 'meter-pressure')}
       />
+      <PairLines {...props} />
+    </>
+  );
+}
+
+/** Read and true flow, line by line, up to six. */
+export function PairLines({ value, onChange, errors }: Omit<MeterLinesProps, 'today'>) {
+  const pairs = [...value.pairs, { low: '', high: '' }].slice(0, 6);
+  return (
+    <>
       {pairs.map((pair, i) => (
         <FloatField
           // biome-ignore lint/suspicious/noArrayIndexKey: the lines of a certificate have no other name

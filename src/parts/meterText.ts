@@ -30,7 +30,8 @@ export const emptyMeter: MeterText = {
 export const temperatureRange = { least: -40, most: 60, negative: true } as const;
 export const pressureRange = { least: 30, most: 120 } as const;
 
-function readPairs(read: FieldReader, pairs: readonly FloatReading[]) {
+/** Lines of a certificate; one of which only half is written is an error. */
+export function readPairs(read: FieldReader, pairs: readonly FloatReading[]) {
   return pairs.flatMap(({ low, high }, i) => {
     if (low.trim() === '' && high.trim() === '') return [];
     const name = `meter-pair-${i}`;
@@ -44,6 +45,22 @@ function readPairs(read: FieldReader, pairs: readonly FloatReading[]) {
   });
 }
 
+/** Air in which a float in a tube was calibrated; either may stay blank. */
+export function readCalibrationAir(read: FieldReader, text: Pick<MeterText, 'temperature' | 'pressure'>) {
+  const { calibrationTemperature, calibrationPressure } = words.meter;
+  const optional = { optional: true } as const;
+  return {
+    calibrationTemperatureC: read.quantity('meter-temperature', calibrationTemperature, '°C', text.temperature, {
+      ...temperatureRange,
+      ...optional,
+    }),
+    calibrationPressureKPa: read.quantity('meter-pressure', calibrationPressure, 'kPa', text.pressure, {
+      ...pressureRange,
+      ...optional,
+    }),
+  };
+}
+
 export function readMeter(read: FieldReader, text: MeterText, today: string) {
   const before = read.errors.length;
   const meterKind = read.chosen('meter-kind', words.meter.kind, text.meterKind);
@@ -55,16 +72,9 @@ export function readMeter(read: FieldReader, text: MeterText, today: string) {
   });
   const dueOn = read.day('meter-due', words.meter.dueOn, text.dueOn, today, optional);
   const isTube = meterKind === 'rotameter';
-  const { calibrationTemperature, calibrationPressure } = words.meter;
-  const calibrationTemperatureC = isTube
-    ? read.quantity('meter-temperature', calibrationTemperature, '°C', text.temperature, {
-        ...temperatureRange,
-        ...optional,
-      })
-    : null;
-  const calibrationPressureKPa = isTube
-    ? read.quantity('meter-pressure', calibrationPressure, 'kPa', text.pressure, { ...pressureRange, ...optional })
-    : null;
+  const { calibrationTemperatureC, calibrationPressureKPa } = isTube
+    ? readCalibrationAir(read, text)
+    : { calibrationTemperatureC: null, calibrationPressureKPa: null };
   const pairs = isTube ? readPairs(read, text.pairs) : [];
   if (read.errors.length > before || meterKind === null || serial === null) return null;
   return { meterKind, serial, certificateOn, dueOn, calibrationTemperatureC, calibrationPressureKPa, pairs };
