@@ -3,6 +3,7 @@ import { blankCorrectedMass } from './blankCorrectedMass.ts';
 import { blanksNeeded } from './blanksNeeded.ts';
 import { certificateFlow } from './certificate.ts';
 import { concentration, volumeNeeded } from './concentration.ts';
+import { chanceOfTop, topOfCrew } from './crewSample.ts';
 import { filterLoading } from './filterLoading.ts';
 import { averageFlow, flowChange, lowerFlow } from './flow.ts';
 import type { FormulaText } from './formula.ts';
@@ -55,6 +56,8 @@ const all: readonly ListedFormula[] = [
   blanksNeeded,
   maximumUseConcentration,
   neededFactor,
+  topOfCrew,
+  chanceOfTop,
 ];
 
 export const formulary: ReadonlyMap<string, ListedFormula> = new Map(all.map((one) => [one.name, one]));
