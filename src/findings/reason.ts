@@ -24,6 +24,10 @@ export const reasonWeights = {
   certificatePairsBlank: 'doubts',
   meterKindNotKnown: 'doubts',
   certificatePairsUnusable: 'doubts',
+  certificatesDiffer: 'doubts',
+  gearDoubted: 'doubts',
+  gearAsFound: 'notes',
+  gearNoEffect: 'notes',
   methodNotKnown: 'doubts',
   // one sample, in the field
   notPutOn: 'doubts',

@@ -48,6 +48,8 @@ export interface GearDoubt extends FactBody<'gearDoubted.v1'> {
     readonly trueOverRead: number | null;
     readonly why: string | null;
     readonly factId: string;
+    /** Day on which it was settled: what has no last day of its own is doubtful up to then. Absent: nobody knows. */
+    readonly onDay?: string;
   } | null;
 }
 /** What gear has besides its entry; absent where nothing was said. */

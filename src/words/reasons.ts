@@ -34,6 +34,11 @@ const otherWork: Readonly<Record<string, string>> = {
   secondEmployer: 'a second employer',
 };
 
+const gearNamed = ({ gear, gearNumber }: Params): string =>
+  gear === 'pump' ? `pump ${gearNumber}` : gear === 'meter' ? `flow meter ${gearNumber}` : `lot ${gearNumber}`;
+/** What somebody wrote, without the full stop that the sentence around it brings. */
+const written = (value: string | number | undefined): string => String(value ?? '').replace(/[.\s]+$/, '');
+
 /** One sentence, with a capital and a full stop. */
 export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>> = {
   nothingInLine: () => 'Nothing was in line, so this is not a flow check.',
@@ -60,6 +65,14 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
     'The flow meter is of another kind than soap-film, dry piston or rotameter; how it reads in the air of the site is not known.',
   certificatePairsUnusable: () =>
     "The pairs of the flow meter's certificate contradict each other; the reading stands as read.",
+  certificatesDiffer: (p) =>
+    `Two certificates of the flow meter may hold on this day and differ${p.certificateOn === '' ? '' : ` (${p.certificateOn})`}: the lower flow and the earlier due day judge, and a low figure proves nothing.`,
+  gearDoubted: (p) =>
+    `Rests on ${gearNamed(p)}, which was found bad: ${written(p.found)}. A low figure proves nothing.`,
+  gearAsFound: (p) =>
+    `Rests on ${gearNamed(p)}, which was found bad: ${written(p.found)}. True flow is ${p.trueOverRead} times what it read; the flow lies between the two.`,
+  gearNoEffect: (p) =>
+    `Rests on ${gearNamed(p)}, of which was found: ${written(p.found)}. Settled as without effect: ${written(p.why)}.`,
   methodNotKnown: () => 'The analytical method is not written down, so its flow and volume cannot be checked.',
   notPutOn: () => 'The pump was not put on.',
   stillRunning: () => 'The pump is not stopped.',

@@ -1,0 +1,78 @@
+/**
+ * What a doubt about a pump, a flow meter or a lot does to what rests on it. Open, or settled as staying doubtful: whatever rests on the
+ * gear within the time proves nothing low; high stays high. Shown to have had no effect: told beside, and nothing more. As found: the
+ * flow lies between what was read and what that makes by the factor found.
+ */
+
+import type { GearBeside, GearDoubt, RecordBase } from '#records/book.ts';
+import type { FactBody } from '#records/fact.ts';
+import { type Reason, reason } from '../reason.ts';
+
+export type GearKind = FactBody<'gearDoubted.v1'>['gear'];
+export type GearRecord = RecordBase & GearBeside & { readonly serial?: string; readonly lotNumber?: string };
+
+/** What stands of a doubt: `open` and `staysDoubtful` prove nothing low. */
+export type DoubtEffect = 'open' | 'staysDoubtful' | 'asFound' | 'noEffect';
+
+const blank = (why: string | null): boolean => why === null || why.trim() === '';
+
+/** A decision counts only with its reason, and one *as found* only of a flow meter and with its factor. */
+export function effectOf({ gear, settled }: GearDoubt): DoubtEffect {
+  if (!settled || blank(settled.why)) return 'open';
+  if (settled.decision !== 'asFound') return settled.decision;
+  return gear === 'meter' && settled.trueOverRead !== null ? 'asFound' : 'staysDoubtful';
+}
+
+/** Does what rests on the gear prove nothing low? */
+export const isDoubted = (doubt: GearDoubt): boolean => {
+  const effect = effectOf(doubt);
+  return effect === 'open' || effect === 'staysDoubtful';
+};
+
+/** The last day that it touches: as said, else the day on which it was settled, else none. */
+const lastDayOf = ({ untilOn, settled }: GearDoubt): string | null => untilOn ?? settled?.onDay ?? null;
+
+export function touchesDay(doubt: GearDoubt, onDay: string): boolean {
+  const last = lastDayOf(doubt);
+  return (doubt.fromOn === null || doubt.fromOn <= onDay) && (last === null || onDay <= last);
+}
+
+export const gearNumberOf = ({ serial, lotNumber, id }: GearRecord): string => serial ?? lotNumber ?? id;
+
+const none: readonly Reason[] = [];
+const keys = {
+  open: 'gearDoubted',
+  staysDoubtful: 'gearDoubted',
+  asFound: 'gearAsFound',
+  noEffect: 'gearNoEffect',
+} as const;
+
+function reasonOf(doubt: GearDoubt, record: GearRecord): Reason {
+  const effect = effectOf(doubt);
+  const { gear, factId, found, settled } = doubt;
+  const params = { gear, gearNumber: gearNumberOf(record), found };
+  const because = settled && effect !== 'open' ? [factId, settled.factId] : [factId];
+  if (effect === 'asFound')
+    return reason(keys[effect], because, { ...params, trueOverRead: settled?.trueOverRead ?? 1 });
+  if (effect === 'noEffect') return reason(keys[effect], because, { ...params, why: settled?.why ?? '' });
+  return reason(keys[effect], because, params);
+}
+
+/** Everything that was found of a pump, a flow meter or a lot, for what rests on it on a day. Only `gearDoubted` blocks *below*. */
+export function doubtsOn(gear: GearRecord | null | undefined, onDay: string): readonly Reason[] {
+  const doubts = gear?.doubts;
+  if (!gear || !doubts || doubts.length === 0) return none;
+  return doubts.filter((doubt) => touchesDay(doubt, onDay)).map((doubt) => reasonOf(doubt, gear));
+}
+
+/** True over read, of every doubt about a flow meter that was settled *as found* and touches the day. */
+export const factorsOn = (
+  { doubts = [] }: GearRecord,
+  onDay: string,
+): readonly { trueOverRead: number; because: readonly string[] }[] =>
+  doubts.flatMap((doubt) => {
+    const { settled, factId } = doubt;
+    if (!settled || settled.trueOverRead === null || effectOf(doubt) !== 'asFound' || !touchesDay(doubt, onDay))
+      return [];
+    return [{ trueOverRead: settled.trueOverRead, because: [factId, settled.factId] }];
+  });
