@@ -48,7 +48,7 @@ export const en = {
   },
   held: {
     heading: (name: string) => `Whose is ${name}?`,
-    action: 'Owned, rented or lent',
+    action: 'Say whose it is, or take it out of use',
     which: 'Whose is it?',
     choices: { owned: 'Owned by the firm', rented: 'Rented', lent: 'Lent to the firm' },
     said: {
@@ -62,15 +62,14 @@ export const en = {
     back: 'Goes back on',
     backHint: 'May stay empty. It then never counts as due to go back',
     save: 'Save whose it is',
-    retired: 'out of use',
-    retire: 'Take it out of use',
-    retireHeading: (name: string) => `Take ${name} out of use?`,
-    retireText:
-      'Its records stay, and every sample that rests on it stays as it is. It no longer counts as due for anything. It can be taken into use again.',
-    retireWhy: 'Why is it taken out of use?',
-    retireSave: 'Take it out of use',
-    backInUse: 'Take it into use again',
-    isRetired: 'It is out of use.',
+    retired: 'Out of use',
+    turned: 'It goes back on a day that has passed. Write the day on which it goes back, or take it out of use',
+    use: 'Is it in use?',
+    uses: { inUse: 'In use', retired: 'Out of use' },
+    retiredHint: 'Its records stay, and every sample that rests on it stays as it is. It is no longer due for anything',
+    why: 'Why is it taken out of use?',
+    whyHint: 'Such as: given back; sold; does not hold its flow any more',
+    whyMissing: 'Say in a few words why it is taken out of use',
   },
   flow: {
     heading: 'Flow change over the months',
@@ -111,10 +110,7 @@ export const en = {
     intro: 'It holds for flow checks from its day on. What was checked before stays as it was judged then.',
     on: 'Date of the certificate',
     dueOn: 'Next one due on',
-    dueHint: (day: string | null) =>
-      day === null
-        ? 'Left empty it is twelve months after the date of the certificate'
-        : `Left empty it is twelve months later: ${formatDay(day)}`,
+    dueHint: 'Put in as twelve months later, which is common practice; write another day where the certificate says so',
     who: 'Who calibrated it',
     future: 'The certificate is dated after today. Look at its date again',
     dueBefore: 'It is due before the date of the certificate. Look at both days again',
