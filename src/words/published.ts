@@ -24,18 +24,15 @@ const howMany = ({ samples: { count, ofCount } }: PublishedExposure): string | n
 
 const places = { same: null, other: 'in the other setting', notStated: 'indoors or outdoors is not said' } as const;
 
+const lead = ({ paintLead }: PublishedExposure): string | null =>
+  paintLead === null ? null : `lead in the paint: ${paintLead}`;
+
 export const en = {
   line: (one: PublishedExposure): string => `${one.work}: ${formatList(one.figures.map(figure))}`,
-  detail: (one: PublishedExposure, setting: keyof typeof places): string =>
-    [
-      lasting(one),
-      howMany(one),
-      places[setting],
-      one.paintLead === null ? null : `lead in the paint: ${one.paintLead}`,
-      one.remark,
-    ]
-      .filter((part) => part !== null)
-      .join('; '),
+  detail: (one: PublishedExposure, setting: keyof typeof places): string => {
+    const parts = [lasting(one), howMany(one), places[setting], lead(one)].filter((part) => part !== null);
+    return one.remark === null ? parts.join('; ') : `${parts.join('; ')}. ${one.remark}`;
+  },
   source: ({ source }: PublishedExposure): string =>
     source.section === undefined ? source.title : `${source.title}, ${source.section}`,
 };
