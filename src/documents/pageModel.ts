@@ -50,7 +50,26 @@ export interface TableRowBlock {
   readonly cells: readonly Cell[];
 }
 
-export type Block = TextBlock | RuleBlock | TableHeadBlock | TableRowBlock;
+/** A code that a camera reads, in a square that holds its quiet zone too. */
+export interface CodeBlock {
+  readonly kind: 'code';
+  /** What it says when it is read. */
+  readonly holds: string;
+  /** The same in words. */
+  readonly alt: string;
+  readonly xPt: number;
+  readonly yPt: number;
+  readonly sidePt: number;
+  /** Its dark parts. */
+  readonly rectangles: readonly {
+    readonly xPt: number;
+    readonly yPt: number;
+    readonly widthPt: number;
+    readonly heightPt: number;
+  }[];
+}
+
+export type Block = TextBlock | RuleBlock | TableHeadBlock | TableRowBlock | CodeBlock;
 
 export interface Page {
   /** Where a part of the paper is in another language than the whole; its pages follow each other. */

@@ -17,7 +17,7 @@ const opened = {
 const measure = measureOf(openPdf(fonts, opened));
 const joined = (lines: readonly TextLine[]) => lines.map((line) => line.text).join(' ');
 const linesOf = (block: Block): readonly TextLine[] =>
-  block.kind === 'rule' ? [] : block.kind === 'text' ? block.lines : block.cells.flatMap((cell) => cell.lines);
+  block.kind === 'text' ? block.lines : 'cells' in block ? block.cells.flatMap((cell) => cell.lines) : [];
 const blocksOf = (model: PageModel) => model.pages.flatMap((page) => page.blocks);
 const textOf = (model: PageModel) =>
   blocksOf(model)

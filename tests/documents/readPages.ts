@@ -22,14 +22,20 @@ export const joined = (lines: readonly TextLine[]): string =>
     .replaceAll('\u00a0', ' ');
 
 export const linesOf = (block: Block): readonly TextLine[] =>
-  block.kind === 'rule' ? [] : block.kind === 'text' ? block.lines : block.cells.flatMap(({ lines }) => lines);
+  block.kind === 'rule' || block.kind === 'code'
+    ? []
+    : block.kind === 'text'
+      ? block.lines
+      : block.cells.flatMap(({ lines }) => lines);
 
 /** Text of the pages in reading order, a line for each block; repeated heads of tables left out. */
 export const textOf = (model: PageModel, lang?: string): string =>
   model.pages
     .filter((page) => lang === undefined || page.lang === lang)
     .flatMap(({ blocks }) => blocks)
-    .filter((block) => block.kind !== 'rule' && !(block.kind === 'tableHead' && block.repeated))
+    .filter(
+      (block) => block.kind !== 'rule' && block.kind !== 'code' && !(block.kind === 'tableHead' && block.repeated),
+    )
     .map((block) => joined(linesOf(block)))
     .join('\n');
 

@@ -39,7 +39,7 @@ const packagesOf: Record<Layer, readonly string[]> = {
   records: ['zod', 'date-fns', '@noble/hashes'],
   findings: [],
   words: ['date-fns', '@date-fns/tz'],
-  documents: ['pdfkit'],
+  documents: ['pdfkit', 'uqr'],
   store: ['dexie', 'dexie-react-hooks', 'fflate', 'age-encryption', 'react', '@noble/hashes'],
   parts: ['react'],
   screens: ['react', 'wouter'],

@@ -10,6 +10,7 @@ import { dutiesFile } from '#reference/duties.ts';
 import { commonPracticeFile, examplesFile } from '#reference/examples.ts';
 import { flowToleranceFile } from '#reference/flowTolerance.ts';
 import { holidaysFile } from '#reference/holidays.ts';
+import { labelSheetsFile } from '#reference/labelSheets.ts';
 import { limitSetFile } from '#reference/limitSet.ts';
 import { methodFile } from '#reference/methods.ts';
 import { withSources } from '#reference/namedSources.ts';
@@ -30,6 +31,7 @@ const schemaOf: readonly (readonly [RegExp, z.ZodType])[] = [
   [/^respirators\//, respiratorsFile],
   [/^flow\//, flowToleranceFile],
   [/^holidays\//, holidaysFile],
+  [/^labels\//, labelSheetsFile],
   [/^blanks\//, blankRuleFile],
   [/^tasks\/presumedTiers/, presumedTiersFile],
   [/^tasks\/everyday/, everydayTasksFile],

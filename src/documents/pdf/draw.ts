@@ -4,7 +4,7 @@
  */
 import type PDFDocument from 'pdfkit';
 import type { StructureElement } from 'pdfkit';
-import type { Block, Cell, PageModel, RuleBlock, TextLine } from '../pageModel.ts';
+import type { Block, Cell, CodeBlock, PageModel, RuleBlock, TextLine } from '../pageModel.ts';
 import { ink, styles } from '../typography.ts';
 
 interface OpenTable {
@@ -34,6 +34,13 @@ const drawRule = (document: PDFDocument, { xPt, yPt, widthPt, weightPt, colour }
   asArtifact(document, 'Layout', () => {
     document.rect(xPt, yPt, widthPt, weightPt).fill(colour);
   });
+
+/** White below it, so that nothing printed across the page reaches into it; its dark parts are one path, so that no seam shows. */
+function drawCode(document: PDFDocument, { xPt, yPt, sidePt, rectangles }: CodeBlock): void {
+  document.rect(xPt, yPt, sidePt, sidePt).fill('#ffffff');
+  for (const { xPt: x, yPt: y, widthPt, heightPt } of rectangles) document.rect(x, y, widthPt, heightPt);
+  document.fill('#000000');
+}
 
 function addCells(document: PDFDocument, row: StructureElement, cells: readonly Cell[], isHead: boolean): void {
   for (const [index, { lines, spanCount }] of cells.entries()) {
@@ -102,6 +109,12 @@ export function drawPages(document: PDFDocument, model: PageModel): void {
       return asArtifact(document, 'Pagination', () => {
         for (const { lines } of block.cells) drawLines(document, lines);
       });
+    if (block.kind === 'code') {
+      const figure = document.struct('Figure', { alt: block.alt });
+      part.element.add(figure);
+      figure.add(() => drawCode(document, block));
+      return figure.end();
+    }
     const element = document.struct(block.tag);
     part.element.add(element);
     element.add(() => drawLines(document, block.lines));

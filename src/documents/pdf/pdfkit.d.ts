@@ -42,7 +42,7 @@ declare module 'pdfkit' {
     restore(): this;
     rotate(degrees: number, options: { origin: [number, number] }): this;
     addPage(options: { size: [number, number]; margin: number }): this;
-    struct(type: string, options?: { scope?: 'Column' | 'Row'; lang?: string }): StructureElement;
+    struct(type: string, options?: { scope?: 'Column' | 'Row'; lang?: string; alt?: string }): StructureElement;
     addStructure(element: StructureElement): this;
     markContent(tag: 'Artifact', options: { type: 'Layout' | 'Pagination' | 'Background' }): this;
     endMarkedContent(): this;
