@@ -4,9 +4,9 @@ import { formula } from './formula.ts';
 import { logGamma } from './logGamma.ts';
 
 /** The most exposed part of the crew. It need not be whole: then the gamma function stands between the whole numbers. */
-export const topOfCrew = formula({
+export const mostExposedOfCrew = formula({
   symbol: 'N0',
-  name: 'topOfCrew',
+  name: 'mostExposedOfCrew',
   unit: '',
   inputs: { N: { name: 'crew', unit: '' }, p: { name: 'topShare', unit: '%' } },
   increasesWith: ['N', 'p'],
@@ -23,13 +23,13 @@ export const topOfCrew = formula({
  * Chance that at least one of the top N0 is among n drawn from N without putting back. For whole N0 it is the hypergeometric one,
  * 1 − C(N − N0, n) / C(N, n). Holds for 0 ≤ n ≤ N and 0 < N0 ≤ N; where fewer than n lie outside the top it is certain.
  */
-export const chanceOfTop = formula({
+export const chanceOfOneMostExposed = formula({
   symbol: 'P',
-  name: 'chanceOfTop',
+  name: 'chanceOfOneMostExposed',
   unit: '%',
   inputs: {
     N: { name: 'crew', unit: '' },
-    N0: { name: 'topOfCrew', unit: '' },
+    N0: { name: 'mostExposedOfCrew', unit: '' },
     n: { name: 'drawn', unit: '' },
   },
   expression: 'P = 100 × (1 − Γ(N − N0 + 1) Γ(N − n + 1) / (Γ(N − N0 − n + 1) Γ(N + 1)))',
@@ -47,8 +47,8 @@ export const chanceOfTop = formula({
 
 /** The smallest number whose chance reaches `confidencePct`; everyone where no smaller number does. `crewCount` is whole. */
 export function fewestToDraw(crewCount: number, topSharePct: number, confidencePct: number): number {
-  const N0 = topOfCrew.compute({ N: crewCount, p: topSharePct });
+  const N0 = mostExposedOfCrew.compute({ N: crewCount, p: topSharePct });
   for (let n = 0; n < crewCount; n++)
-    if (sideOf(chanceOfTop.compute({ N: crewCount, N0, n }), confidencePct) >= 0) return n;
+    if (sideOf(chanceOfOneMostExposed.compute({ N: crewCount, N0, n }), confidencePct) >= 0) return n;
   return crewCount;
 }

@@ -1,16 +1,19 @@
 /** Every formula by its name: for the page that shows how the arithmetic was checked, and for the edition printed on papers. */
+import { asFoundFlow } from './asFound.ts';
 import { blankCorrectedMass } from './blankCorrectedMass.ts';
 import { blanksNeeded } from './blanksNeeded.ts';
 import { certificateFlow } from './certificate.ts';
 import { concentration, volumeNeeded } from './concentration.ts';
-import { chanceOfTop, topOfCrew } from './crewSample.ts';
+import { chanceOfOneMostExposed, mostExposedOfCrew } from './crewSample.ts';
 import { filterLoading } from './filterLoading.ts';
 import { averageFlow, flowChange, lowerFlow } from './flow.ts';
 import type { FormulaText } from './formula.ts';
+import { geometricSd } from './geometricSd.ts';
 import { kelvin, rotameterFlow } from './meterCorrection.ts';
 import { maximumUseConcentration, neededFactor } from './protection.ts';
 import { meanOfReadings, readingHalfWidth, readingMidpoint } from './reading.ts';
 import { errorOfConsecutive, lowerConfidence, saeFromVariation, shareOfLimit, upperConfidence } from './saeLimits.ts';
+import { boundOfMinutes, dustOnFilter, flowForLevel, minutesForLevel, reportingLimitForLevel } from './sampleAhead.ts';
 import { sampledVolume } from './sampledVolume.ts';
 import { dayBound, sampleShareOfTwa } from './sampleShareOfTwa.ts';
 import { stationPressure } from './stationPressure.ts';
@@ -31,6 +34,7 @@ const all: readonly ListedFormula[] = [
   rotameterFlow,
   certificateFlow,
   stationPressure,
+  asFoundFlow,
   averageFlow,
   lowerFlow,
   flowChange,
@@ -52,12 +56,18 @@ const all: readonly ListedFormula[] = [
   saeFromVariation,
   sampleShareOfTwa,
   dayBound,
+  boundOfMinutes,
+  minutesForLevel,
+  reportingLimitForLevel,
+  flowForLevel,
   filterLoading,
+  dustOnFilter,
+  geometricSd,
   blanksNeeded,
   maximumUseConcentration,
   neededFactor,
-  topOfCrew,
-  chanceOfTop,
+  mostExposedOfCrew,
+  chanceOfOneMostExposed,
 ];
 
 export const formulary: ReadonlyMap<string, ListedFormula> = new Map(all.map((one) => [one.name, one]));

@@ -1,49 +1,16 @@
 /** What became of a plan: which of its places are done, which are under way, which are still to do and why. A plan proves nothing. */
 import type { Book, PlanRecord } from '#records/book.ts';
+import { blanksNeeded } from '../blanks.ts';
 import type { DutiesOfBook } from '../duties/dutiesOfBook.ts';
-import type { Reason } from '../reason.ts';
+import { planKeyOf, type SlotFinding, slotsOf } from './planSlots.ts';
 
-export type SlotState = 'done' | 'onTheWorker' | 'notSent' | 'withTheLaboratory' | 'toDo';
-
-/**
- * Why a place is still to do. Of what was said: declined, rained off … Of what was measured: `void`, `irregularDay`, `doubtful`,
- * `otherTasks` (the day was, or may have been, of another group). `passed`: the day went by with nothing. `ahead`, `dayOpen`: not yet.
- */
-export type ToDoWhy =
-  | 'declined'
-  | 'rainedOff'
-  | 'otherWork'
-  | 'notAtWork'
-  | 'gear'
-  | 'other'
-  | 'void'
-  | 'irregularDay'
-  | 'doubtful'
-  | 'otherTasks'
-  | 'passed'
-  | 'ahead'
-  | 'dayOpen';
-
-export interface SlotFinding {
-  readonly workerId: string;
-  /** As planned. */
-  readonly workOn: string | null;
-  readonly state: SlotState;
-  /** null unless it is to do. */
-  readonly why: ToDoWhy | null;
-  /** What was written beside a planned day that did not come about. */
-  readonly remark: string | null;
-  /** The one that fills it, or that failed to. */
-  readonly measurementId: string | null;
-  readonly measuredOn: string | null;
-  readonly reasons: readonly Reason[];
-  readonly because: readonly string[];
-}
+export { planKeyOf, type SlotFinding, type SlotState, type ToDoWhy } from './planSlots.ts';
 
 export interface PlanStanding {
   readonly planId: string;
   readonly groupKey: string;
   readonly dropped: boolean;
+  /** In the order of the plan. */
   readonly slots: readonly SlotFinding[];
   readonly slotsCount: number;
   readonly doneCount: number;
@@ -53,13 +20,40 @@ export interface PlanStanding {
   /** Cassettes of the whole plan, and of what is still to do. */
   readonly samplesCount: number;
   readonly samplesToDoCount: number;
-  /** Field blanks by the rule asked for, of the whole plan and of what is still to do. */
+  /** Field blanks of each day by the default rule, of the whole plan and of what is still to do. */
   readonly blanksCount: number;
   readonly blanksToDoCount: number;
 }
 
+/** Blanks go with the cassettes of a day; places whose day is open fill as few days as their workers allow. */
+function blanksOf(slots: readonly SlotFinding[], cassettesCount: number): number {
+  const byDay = new Map<string, number>();
+  const openOf = new Map<string, number>();
+  for (const { workerId, workOn } of slots) {
+    const open = (openOf.get(workerId) ?? 0) + (workOn === null ? 1 : 0);
+    openOf.set(workerId, open);
+    const day = workOn ?? `open ${open}`;
+    byDay.set(day, (byDay.get(day) ?? 0) + cassettesCount);
+  }
+  return [...byDay.values()].reduce((sum, samples) => sum + blanksNeeded(samples, 'tenPercent').count, 0);
+}
+
 export function planStanding(plan: PlanRecord, book: Book, duties: DutiesOfBook): PlanStanding {
-  void book;
-  void duties;
-  throw new Error(`${plan.id}: not written yet`);
+  const slots = slotsOf(plan, book, duties);
+  const toDo = slots.filter(({ state }) => state === 'toDo');
+  const doneCount = slots.filter(({ state }) => state === 'done').length;
+  return {
+    planId: plan.id,
+    groupKey: planKeyOf(plan),
+    dropped: plan.dropped !== null,
+    slots,
+    slotsCount: slots.length,
+    doneCount,
+    underWayCount: slots.length - doneCount - toDo.length,
+    toDoCount: toDo.length,
+    samplesCount: slots.length * plan.cassettesCount,
+    samplesToDoCount: toDo.length * plan.cassettesCount,
+    blanksCount: blanksOf(slots, plan.cassettesCount),
+    blanksToDoCount: blanksOf(toDo, plan.cassettesCount),
+  };
 }

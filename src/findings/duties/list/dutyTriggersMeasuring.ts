@@ -62,7 +62,7 @@ const positiveNotMeasured: Trigger = ({ ground }) =>
   });
 
 /** Neither proven low nor, for its known part, high: the day does not count as measured. */
-const provesNothingLow = (one: Measurement): boolean =>
+export const provesNothingLow = (one: Measurement): boolean =>
   one.band === 'open' ||
   (one.band === 'belowActionLevel' && !one.provesBelowActionLevel) ||
   (one.band === 'actionLevelToPel' && !one.provesNotAbovePel);
