@@ -77,10 +77,10 @@ function rowOf(sample: SampleRecord, box: BoxRecord, book: Book, zone: string): 
     startedAt: sample.putOn ? localTimeAt(sample.putOn.at, zone) : notTaken,
     stoppedAt: sample.stopped ? localTimeAt(sample.stopped.at, zone) : notTaken,
     durationMin: figure(found.wornMin, notTaken),
-    flowBeforeLPerMin: figure(found.flowBefore, notTaken),
-    flowAfterLPerMin: figure(found.flowAfter, notTaken),
-    averageFlowLPerMin: figure(found.averageFlow, notAveraged),
-    volumeL: figure(found.volume, notAveraged),
+    flowBeforeLPerMin: figure(found.asRead.flowBefore, notTaken),
+    flowAfterLPerMin: figure(found.asRead.flowAfter, notTaken),
+    averageFlowLPerMin: figure(found.asRead.averageFlow, notAveraged),
+    volumeL: figure(found.asRead.volume, notAveraged),
   };
 }
 

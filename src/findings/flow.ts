@@ -1,10 +1,13 @@
 /** What one flow check says: the local volume flow, and what was wrong with it, told at once. */
+import { flowAt, flowWithin } from '#core/asFound.ts';
 import { sideOf } from '#core/comparison.ts';
-import { exactly } from '#core/estimate.ts';
+import { exactly, lowerOf, upperOf } from '#core/estimate.ts';
 import { recorded, type Term } from '#core/formula.ts';
 import { meanOfReadings, readingHalfWidth, readingMidpoint } from '#core/reading.ts';
 import type { Book, FlowCheckRecord, MeterRecord } from '#records/book.ts';
 import { flowTolerance } from '#reference/flowTolerance.ts';
+import { certificateInForce } from './gear/certificateInForce.ts';
+import { type DaysOfUse, daysOfCheck, doubtsOn, factorsOn } from './gear/doubtsOf.ts';
 import { localFlow } from './meter.ts';
 import { readingsCount } from './practice.ts';
 import { type Reason, reason } from './reason.ts';
@@ -14,6 +17,11 @@ export interface FlowCheckFinding {
   readonly flowCheckId: string;
   /** Local volume flow, L/min: midpoints, their mean, the certificate's pairs, the rotameter's correction. null: no figure. */
   readonly flow: Term | null;
+  /**
+   * The same as the meter read it, and then as it would be by each factor that the meter was found to be off by: `flow` lies between the
+   * least and the most of them. One only while nothing was found.
+   */
+  readonly ends: readonly Term[];
   /** The same from the low ends, where the float bounced more than 5 % of its midpoint; else null. */
   readonly lowFlow: Term | null;
   /** Largest half-width of a reading, in per cent of its midpoint. */
@@ -73,17 +81,21 @@ function lowMeanOf(check: FlowCheckRecord, because: readonly string[]): Term {
 }
 
 /** Blank dates are doubts too: a meter that nobody can show to be in date supports nothing low. */
-function addMeterReasons(meter: MeterRecord | undefined, checkedOn: string, found: Reason[]): void {
+function addMeterReasons(meter: MeterRecord | undefined, days: DaysOfUse, found: Reason[]): void {
   if (!meter) {
     found.push(reason('meterNotInBook'));
     return;
   }
-  const { dueOn, certificateOn, factIds } = meter;
-  if (dueOn === null) found.push(reason('meterDueNotKnown', factIds));
-  else if (checkedOn > dueOn) found.push(reason('meterOutOfDate', factIds, { dueOn }));
-  if (certificateOn === null) found.push(reason('meterCertificateNotKnown', factIds));
-  else if (certificateOn > checkedOn) found.push(reason('meterCertifiedLater', factIds, { certificateOn }));
+  const { certificateOn, because, differing, ...inForce } = certificateInForce(meter, days.fromOn);
+  // of two certificates that differ the one that asks for more: no due day, then the earlier one
+  const dueDays = [inForce, ...differing].map((one) => one.dueOn);
+  const dueOn = dueDays.some((day) => day === null) ? null : (dueDays.sort()[0] ?? null);
+  if (dueOn === null) found.push(reason('meterDueNotKnown', because));
+  else if (days.fromOn > dueOn) found.push(reason('meterOutOfDate', because, { dueOn }));
+  if (certificateOn === null) found.push(reason('meterCertificateNotKnown', because));
+  else if (certificateOn > days.fromOn) found.push(reason('meterCertifiedLater', because, { certificateOn }));
   addAll(found, recordDoubts(meter));
+  addAll(found, doubtsOn(meter, days.fromOn, days.toOn));
 }
 
 function addAll(found: Reason[], more: readonly Reason[]): void {
@@ -91,34 +103,41 @@ function addAll(found: Reason[], more: readonly Reason[]): void {
 }
 
 function addRangeReason(
-  flow: Term | null,
+  ends: readonly Term[],
   method: FlowRange | null,
   because: readonly string[],
   found: Reason[],
 ): void {
-  if (!flow || !method || flow.estimate.kind !== 'exact') return;
-  const flowLPerMin = flow.estimate.value;
+  if (!method) return;
   const { flowFromLPerMin: fromLPerMin, flowToLPerMin: toLPerMin } = method;
-  if (sideOf(flowLPerMin, fromLPerMin) < 0 || sideOf(flowLPerMin, toLPerMin) > 0)
-    found.push(reason('flowOutsideMethod', because, { flowLPerMin, fromLPerMin, toLPerMin }));
+  for (const { estimate } of ends) {
+    const [least, most] = [lowerOf(estimate), upperOf(estimate)];
+    if (sideOf(least, fromLPerMin) >= 0 && sideOf(most, toLPerMin) <= 0) continue;
+    found.push(reason('flowOutsideMethod', because, { flowLPerMin: least, fromLPerMin, toLPerMin }));
+    return;
+  }
 }
 
 /** `method` null: the range is not told (the sample's own finding then says that no method is known). */
 export function findFlowCheck(check: FlowCheckRecord, book: Book, method: FlowRange | null): FlowCheckFinding {
   const because = check.factIds;
   const { mean, meanOfLow, halfWidthPct } = readingsOf(check, because);
-  const flowCheckId = check.id;
+  const head = { flowCheckId: check.id, halfWidthPct };
   if (check.inLine === 'nothing')
-    return { flowCheckId, halfWidthPct, flow: null, lowFlow: null, reasons: [reason('nothingInLine', because)] };
+    return { ...head, flow: null, ends: [], lowFlow: null, reasons: [reason('nothingInLine', because)] };
 
   const meter = book.meters.get(check.meterId);
-  const shift = book.shifts.get(check.shiftId);
-  const site = book.sites.get(shift?.siteId ?? '') ?? null;
-  const local = localFlow(mean, check, meter, site);
-  const low = meanOfLow ? localFlow(meanOfLow, check, meter, site) : null;
+  const days = daysOfCheck(check, book);
+  const site = book.sites.get(book.shifts.get(check.shiftId)?.siteId ?? '') ?? null;
+  const factors = meter ? factorsOn(meter, days.fromOn, days.toOn) : [];
+  const within = (read: Term | null): Term | null => (read && factors.length > 0 ? flowWithin(read, factors) : read);
+  const local = localFlow(mean, check, meter, site, days.fromOn);
+  const low = meanOfLow ? localFlow(meanOfLow, check, meter, site, days.fromOn) : null;
+  const { flow: read } = local;
+  const ends = read ? [read, ...factors.map((one) => flowAt(read, one))] : [];
   const reasons: Reason[] = [];
-  addRangeReason(local.flow, method, because, reasons);
-  addMeterReasons(meter, shift?.workOn ?? check.happened.at.slice(0, 10), reasons);
+  addRangeReason(ends, method, because, reasons);
+  addMeterReasons(meter, days, reasons);
   addAll(reasons, local.reasons);
   addAll(reasons, recordDoubts(check));
   if (site) addAll(reasons, recordDoubts(site));
@@ -132,5 +151,5 @@ export function findFlowCheck(check: FlowCheckRecord, book: Book, method: FlowRa
     reasons.push(
       reason('fewReadings', because, { readingsCount: check.readings.length, wantedCount: readingsCount.value }),
     );
-  return { flowCheckId, halfWidthPct, flow: local.flow, lowFlow: low?.flow ?? null, reasons };
+  return { ...head, flow: within(read), ends, lowFlow: within(low?.flow ?? null), reasons };
 }

@@ -85,7 +85,9 @@ interface Drawn {
 }
 
 function drawnOf(sample: SampleRecord, book: Book, minutes: Term | null): Drawn {
-  const flow = sampleFlowOf(sample, book, null, 0).checkBefore?.flow ?? null;
+  const ends = sampleFlowOf(sample, book, null, 0).checkBefore?.ends ?? [];
+  // of a meter that was found to be off the lower flow: then the worker stays on longer
+  const flow = ends.reduce<Term | null>((least, one) => (least && exactOf(least) <= exactOf(one) ? least : one), null);
   if (!flow) return { litres: null, flowLPerMin: null, drawnL: 0 };
   const litres = minutes ? sampledVolume.of({ Q: flow, t: minutes }) : null;
   return { litres, flowLPerMin: exactOf(flow), drawnL: litres ? exactOf(litres) : 0 };

@@ -1,6 +1,6 @@
 /** What one filter cassette shows: flow, minutes, litres, micrograms per cubic metre, and whether it is good. */
 import { concentration } from '#core/concentration.ts';
-import { exactly } from '#core/estimate.ts';
+import { exactly, lowerOf, upperOf } from '#core/estimate.ts';
 import { recorded, type Term } from '#core/formula.ts';
 import { sampledVolume } from '#core/sampledVolume.ts';
 import { sampleShareOfTwa } from '#core/sampleShareOfTwa.ts';
@@ -47,12 +47,25 @@ function figuresOf(flow: SampleFlow, worn: Term | null, mass: Term | null, onlyL
 }
 
 function volumeReasons(volume: Term | null, method: SampleMethod): Reason[] {
-  if (volume?.estimate.kind !== 'exact') return [];
-  const volumeL = volume.estimate.value;
+  if (!volume) return [];
+  const [least, most] = [lowerOf(volume.estimate), upperOf(volume.estimate)];
   const { leastL, mostL } = method;
-  if (leastL !== null && volumeL < leastL) return [reason('volumeBelowMethod', [], { volumeL, leastL })];
-  if (mostL !== null && volumeL > mostL) return [reason('volumeAboveMethod', [], { volumeL, mostL })];
-  return [];
+  const found: Reason[] = [];
+  if (leastL !== null && least < leastL) found.push(reason('volumeBelowMethod', [], { volumeL: least, leastL }));
+  if (mostL !== null && most > mostL) found.push(reason('volumeAboveMethod', [], { volumeL: most, mostL }));
+  return found;
+}
+
+/** The laboratory knows the volume as read: its figures are held against those. */
+function asReadOf(
+  { flow, flowAsRead }: SampleFlow,
+  { volume, concentration: shown }: Figures,
+  worn: Term | null,
+  m: Term | null,
+) {
+  if (!flowAsRead || flowAsRead === flow || !worn) return { volume, concentration: shown };
+  const V = sampledVolume.of({ Q: flowAsRead, t: worn });
+  return { volume: V, concentration: m ? concentration.of({ m, V }) : shown };
 }
 
 function wornOf(run: Run): Term | null {
@@ -124,7 +137,8 @@ export function findSample(sampleId: string, book: Book): SampleFinding {
   const flow = sampleFlowOf(sample, book, method.flowRange, method.highestLPerMin);
   const worn = wornOf(run);
   const figures = figuresOf(flow, worn, mass?.mass ?? null, showsOnlyLeast(sample));
-  const laboratory = laboratoryReasons(mass?.result ?? null, figures.volume, figures.concentration);
+  const asRead = asReadOf(flow, figures, worn, mass?.mass ?? null);
+  const laboratory = laboratoryReasons(mass?.result ?? null, asRead.volume, asRead.concentration);
   const reasons = uniqueReasons([
     ...field,
     ...flow.reasons,
@@ -148,6 +162,12 @@ export function findSample(sampleId: string, book: Book): SampleFinding {
     flowRule: flow.rule,
     averageFlow: flow.flow,
     lowerFlow: flow.protective,
+    asRead: {
+      flowBefore: flow.checkBefore?.ends[0] ?? null,
+      flowAfter: flow.checkAfter?.ends[0] ?? null,
+      averageFlow: flow.flowAsRead,
+      volume: asRead.volume,
+    },
     wornMin: worn,
     unsampledMin: run.unsampledMin,
     pumpRunMin: witnessTerm(sample, run),

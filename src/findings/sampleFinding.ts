@@ -28,6 +28,8 @@ export interface SampleFinding {
   readonly averageFlow: Term | null;
   /** The flow that judges: lower where the average is flagged or the float bounced. */
   readonly lowerFlow: Term | null;
+  /** What the flow meters read, where one of them was found to be off since: what the custody sheet says. Else the same as beside it. */
+  readonly asRead: Readonly<Record<'flowBefore' | 'flowAfter' | 'averageFlow' | 'volume', Term | null>>;
   /** Minutes on the worker with the pump running, as the record and the pump's own minutes agree. */
   readonly wornMin: Term | null;
   /** Minutes on the worker for which the pump's run is not shown: they stay unsampled. */
@@ -57,6 +59,8 @@ export interface SampleFinding {
   readonly because: readonly string[];
 }
 
+const nothingRead: SampleFinding['asRead'] = { flowBefore: null, flowAfter: null, averageFlow: null, volume: null };
+
 /** Before anything is known of it. */
 export const emptyFinding = (sample: SampleRecord, run: Run) => ({
   sampleId: sample.id,
@@ -70,6 +74,7 @@ export const emptyFinding = (sample: SampleRecord, run: Run) => ({
   flowRule: null,
   averageFlow: null,
   lowerFlow: null,
+  asRead: nothingRead,
   wornMin: null,
   unsampledMin: run.unsampledMin,
   pumpRunMin: null,

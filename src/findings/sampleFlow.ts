@@ -4,13 +4,14 @@
  * reading is never filled in.
  */
 import { sideOf } from '#core/comparison.ts';
-import { between } from '#core/estimate.ts';
-import { averageFlow, flowChange, lowerFlow } from '#core/flow.ts';
+import { between, upperOf } from '#core/estimate.ts';
+import { averageFlow, lowerFlow } from '#core/flow.ts';
 import { recorded, type Term } from '#core/formula.ts';
 import type { Book, FlowCheckRecord, SampleRecord } from '#records/book.ts';
 import { flowTolerance } from '#reference/flowTolerance.ts';
 import { checksOfSample } from './checks.ts';
 import { type FlowCheckFinding, type FlowRange, findFlowCheck } from './flow.ts';
+import { largestChange } from './flowEnds.ts';
 import { type Reason, reason } from './reason.ts';
 
 /**
@@ -26,6 +27,8 @@ export interface SampleFlow {
   readonly rule: FlowRule | null;
   /** The flow of the figure. */
   readonly flow: Term | null;
+  /** The same as the flow meters read it, where one of them was found to be off; else `flow`. What was sent to the laboratory. */
+  readonly flowAsRead: Term | null;
   /** The flow that judges: at or under `flow`. */
   readonly protective: Term | null;
   /** Where there is no flow: more than nothing and no more than the method, or what was read, allows. */
@@ -53,7 +56,7 @@ const value = (term: Term | null): number => (term?.estimate.kind === 'exact' ? 
 
 /** The method's highest flow bounds the air drawn from above; a reading above it bounds it higher. */
 function atMostOf(highestLPerMin: number, readings: readonly (Term | null)[], because: readonly string[]): Term {
-  const most = Math.max(highestLPerMin, ...readings.map(value));
+  const most = Math.max(highestLPerMin, ...readings.map((term) => (term ? upperOf(term.estimate) : 0)));
   return recorded('flowAtMost', 'L/min', between(0, most), because);
 }
 
@@ -69,8 +72,8 @@ const lowEnds = ({ before, after, Qb, Qa }: Both): { Qb: Term; Qa: Term } => ({
   Qa: after.lowFlow ?? Qa,
 });
 
-type Ruled = Pick<SampleFlow, 'rule' | 'flow' | 'protective'>;
-const nothing: Ruled = { rule: 'atLeastOnly', flow: null, protective: null };
+type Ruled = Pick<SampleFlow, 'rule' | 'flow' | 'flowAsRead' | 'protective'>;
+const nothing: Ruled = { rule: 'atLeastOnly', flow: null, flowAsRead: null, protective: null };
 
 /** A decision counts only with its reason. It never takes the protective figure away. */
 function decisionOf(sample: SampleRecord, reasons: Reason[]): SampleRecord['flowDecision'] {
@@ -84,9 +87,15 @@ function decisionOf(sample: SampleRecord, reasons: Reason[]): SampleRecord['flow
   return decision;
 }
 
+/** The flow of the figure, and the same of what was read. */
+function asReadToo({ before, after, Qb, Qa }: Both, of: (pair: { Qb: Term; Qa: Term }) => Term) {
+  const flow = of({ Qb, Qa });
+  const [readBefore = Qb, readAfter = Qa] = [before.ends[0], after.ends[0]];
+  return { flow, flowAsRead: readBefore === Qb && readAfter === Qa ? flow : of({ Qb: readBefore, Qa: readAfter }) };
+}
+
 function ofBoth(both: Both, changePct: number, sample: SampleRecord, reasons: Reason[]): Ruled {
   const { averageUpTo, flaggedUpTo } = flowTolerance();
-  const { Qb, Qa } = both;
   const lower = (): Term => lowerFlow.of(lowEnds(both));
   const decision = decisionOf(sample, reasons);
   const because = sample.factIds.slice(0, 1);
@@ -97,11 +106,12 @@ function ofBoth(both: Both, changePct: number, sample: SampleRecord, reasons: Re
     return nothing;
   }
   if (overAverage) reasons.push(reason('flowChangedSome', because, { changePct, upToPct: averageUpTo.value }));
-  if (decision?.use === 'lower') return { rule: 'decided', flow: lowerFlow.of({ Qb, Qa }), protective: lower() };
-  const flow = averageFlow.of({ Qb, Qa });
-  if (overAverage) return { rule: overFlag ? 'decided' : 'averageFlagged', flow, protective: lower() };
+  if (decision?.use === 'lower')
+    return { rule: 'decided', ...asReadToo(both, (pair) => lowerFlow.of(pair)), protective: lower() };
+  const average = asReadToo(both, (pair) => averageFlow.of(pair));
+  if (overAverage) return { rule: overFlag ? 'decided' : 'averageFlagged', ...average, protective: lower() };
   const bounced = both.before.lowFlow !== null || both.after.lowFlow !== null;
-  return { rule: 'average', flow, protective: bounced ? averageFlow.of(lowEnds(both)) : flow };
+  return { rule: 'average', ...average, protective: bounced ? averageFlow.of(lowEnds(both)) : average.flow };
 }
 
 /** One reading only: no average. A written decision may use it; *below* stays out of reach all the same. */
@@ -109,7 +119,8 @@ function ofOne(only: FlowCheckFinding | null, sample: SampleRecord, reasons: Rea
   const decision = decisionOf(sample, reasons);
   if (!only?.flow || decision?.use !== 'lower') return nothing;
   reasons.push(reason('flowDecidedOnOneReading', [decision.factId]));
-  return { rule: 'decided', flow: only.flow, protective: only.lowFlow ?? only.flow };
+  const [flowAsRead = only.flow] = only.ends;
+  return { rule: 'decided', flow: only.flow, flowAsRead, protective: only.lowFlow ?? only.flow };
 }
 
 function missingReasons(sample: SampleRecord, before: Term | null, after: Term | null): Reason[] {
@@ -141,12 +152,11 @@ function differing(
   range: FlowRange | null,
 ): Reason[] {
   const upToPct = flowTolerance().averageUpTo.value;
-  const Qb = own?.flow ?? null;
   const settled = (flowDecision?.why ?? '').trim() === '' ? [] : (flowDecision?.knew ?? []);
   return others.flatMap((other) => {
-    if (!Qb || settled.includes(other.checkedFactId ?? '')) return [];
-    const Qa = findFlowCheck(other, book, range).flow;
-    const changePct = Qa ? value(flowChange.of({ Qb, Qa })) : 0;
+    if (!own?.flow || settled.includes(other.checkedFactId ?? '')) return [];
+    const oneMeter = book.flowChecks.get(own.flowCheckId)?.meterId === other.meterId;
+    const changePct = value(largestChange(own, findFlowCheck(other, book, range), oneMeter));
     return sideOf(changePct, upToPct) > 0 ? [reason('flowChecksDiffer', other.factIds, { changePct, upToPct })] : [];
   });
 }
@@ -171,7 +181,7 @@ export function sampleFlowOf(
   reasons.push(...differing(checks.afterByOthers, after, sample, book, range));
   reasons.push(...missingReasons(sample, Qb, Qa));
 
-  const change = Qb && Qa ? flowChange.of({ Qb, Qa }) : null;
+  const change = largestChange(before, after, checks.before?.meterId === checks.after?.meterId);
   const ruled =
     before && after && Qb && Qa && change
       ? ofBoth({ before, after, Qb, Qa }, value(change), sample, reasons)

@@ -2,6 +2,7 @@
 import type { Book, RecordBase, SampleRecord } from '#records/book.ts';
 import { bookDoubts } from './bookDoubts.ts';
 import { isHotWork } from './fittingPoints.ts';
+import { daysOfSample, doubtsOn } from './gear/doubtsOf.ts';
 import { type Reason, reason } from './reason.ts';
 import { recordDoubts } from './recordDoubts.ts';
 
@@ -63,6 +64,13 @@ function mediaReasons(sample: SampleRecord, book: Book): Reason[] {
   return found;
 }
 
+/** The pump and the lot, where they were found bad; the flow meter is the flow check's. */
+function gearReasons(sample: SampleRecord, book: Book): Reason[] {
+  const { fromOn, toOn } = daysOfSample(sample, book);
+  const pump = book.pumps.get(sample.pumpId ?? '');
+  return [...doubtsOn(pump, fromOn, toOn), ...doubtsOn(book.lots.get(sample.lotId), fromOn, toOn)];
+}
+
 /** Two devices packed it, each into a box of its own: which sheet, which blanks and which method go with it, nobody knows. */
 function boxReasons(sample: SampleRecord, book: Book): Reason[] {
   const boxes = [...book.boxes.values()].filter(({ packed }) => packed.sampleIds.includes(sample.id));
@@ -114,6 +122,7 @@ export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
     return [
       ...voidReasons(sample),
       ...mediaReasons(sample, book),
+      ...gearReasons(sample, book),
       ...boxReasons(sample, book),
       ...recordDoubts(sample),
       ...aroundReasons(sample, book),
@@ -129,6 +138,7 @@ export function fieldReasons(sample: SampleRecord, book: Book): Reason[] {
     ...eventReasons(sample),
     ...pumpReasons(sample, book),
     ...mediaReasons(sample, book),
+    ...gearReasons(sample, book),
     ...boxReasons(sample, book),
     ...recordDoubts(sample),
     ...aroundReasons(sample, book),

@@ -4,7 +4,9 @@
  * flow lies between what was read and what that makes by the factor found.
  */
 
-import type { GearBeside, GearDoubt, RecordBase } from '#records/book.ts';
+import type { FactorFound } from '#core/asFound.ts';
+import { dayOf } from '#core/calendar.ts';
+import type { Book, FlowCheckRecord, GearBeside, GearDoubt, RecordBase, SampleRecord } from '#records/book.ts';
 import type { FactBody } from '#records/fact.ts';
 import { type Reason, reason } from '../reason.ts';
 
@@ -29,12 +31,33 @@ export const isDoubted = (doubt: GearDoubt): boolean => {
   return effect === 'open' || effect === 'staysDoubtful';
 };
 
+/** From the day of the work to the day on which it ended: a shift may run past midnight. */
+export interface DaysOfUse {
+  readonly fromOn: string;
+  readonly toOn: string;
+}
+
+const spanOf = (a: string, b: string): DaysOfUse => (a <= b ? { fromOn: a, toOn: b } : { fromOn: b, toOn: a });
+const localDay = (at: string, zone: string | undefined): string => (zone ? dayOf(at, zone) : at.slice(0, 10));
+
+/** `fromOn` is the day that a certificate is held to: that of the work. */
+export function daysOfCheck({ shiftId, happened }: FlowCheckRecord, book: Book): DaysOfUse {
+  const shift = book.shifts.get(shiftId);
+  const fromOn = shift?.workOn ?? happened.at.slice(0, 10);
+  const checkedOn = localDay(happened.at, book.sites.get(shift?.siteId ?? '')?.zone);
+  return { fromOn, toOn: checkedOn > fromOn ? checkedOn : fromOn };
+}
+
+export function daysOfSample({ workOn, stopped, siteId }: SampleRecord, book: Book): DaysOfUse {
+  return stopped ? spanOf(workOn, localDay(stopped.at, book.sites.get(siteId)?.zone)) : spanOf(workOn, workOn);
+}
+
 /** The last day that it touches: as said, else the day on which it was settled, else none. */
 const lastDayOf = ({ untilOn, settled }: GearDoubt): string | null => untilOn ?? settled?.onDay ?? null;
 
-export function touchesDay(doubt: GearDoubt, onDay: string): boolean {
+export function touchesDays(doubt: GearDoubt, fromOn: string, toOn = fromOn): boolean {
   const last = lastDayOf(doubt);
-  return (doubt.fromOn === null || doubt.fromOn <= onDay) && (last === null || onDay <= last);
+  return (doubt.fromOn === null || doubt.fromOn <= toOn) && (last === null || fromOn <= last);
 }
 
 export const gearNumberOf = ({ serial, lotNumber, id }: GearRecord): string => serial ?? lotNumber ?? id;
@@ -59,20 +82,17 @@ function reasonOf(doubt: GearDoubt, record: GearRecord): Reason {
 }
 
 /** Everything that was found of a pump, a flow meter or a lot, for what rests on it on a day. Only `gearDoubted` blocks *below*. */
-export function doubtsOn(gear: GearRecord | null | undefined, onDay: string): readonly Reason[] {
+export function doubtsOn(gear: GearRecord | null | undefined, onDay: string, toOn = onDay): readonly Reason[] {
   const doubts = gear?.doubts;
   if (!gear || !doubts || doubts.length === 0) return none;
-  return doubts.filter((doubt) => touchesDay(doubt, onDay)).map((doubt) => reasonOf(doubt, gear));
+  return doubts.filter((doubt) => touchesDays(doubt, onDay, toOn)).map((doubt) => reasonOf(doubt, gear));
 }
 
 /** True over read, of every doubt about a flow meter that was settled *as found* and touches the day. */
-export const factorsOn = (
-  { doubts = [] }: GearRecord,
-  onDay: string,
-): readonly { trueOverRead: number; because: readonly string[] }[] =>
+export const factorsOn = ({ doubts = [] }: GearRecord, onDay: string, toOn = onDay): readonly FactorFound[] =>
   doubts.flatMap((doubt) => {
     const { settled, factId } = doubt;
-    if (!settled || settled.trueOverRead === null || effectOf(doubt) !== 'asFound' || !touchesDay(doubt, onDay))
+    if (!settled || settled.trueOverRead === null || effectOf(doubt) !== 'asFound' || !touchesDays(doubt, onDay, toOn))
       return [];
     return [{ trueOverRead: settled.trueOverRead, because: [factId, settled.factId] }];
   });
