@@ -3,7 +3,7 @@ import { spacedDigits } from '#words/digits.ts';
 import { en } from '#words/labels.ts';
 import { codeBlock } from './code.ts';
 import { type Box, type LabelSheetShape, labelAt, pageSizeOf, placesCount, roomOf } from './labelPlaces.ts';
-import { baselineOf, oneLine, placeLines, type SetLine, setLines } from './lines.ts';
+import { baselineOf, placeLines, type SetLine, setLines } from './lines.ts';
 import type { Occasion } from './occasion.ts';
 import type { Block, Measure, Page, PageModel } from './pageModel.ts';
 import { rule } from './pieces.ts';
@@ -55,6 +55,15 @@ function numberStyle(measure: Measure, text: string, widthPt: number, label: Box
   return numberStyles.find(fits) ?? 'cassette8';
 }
 
+/** As much of a text as fits before an ellipsis. */
+function cutTo(measure: Measure, text: string, style: StyleName, widthPt: number): string {
+  const letters = [...text];
+  const cut = (count: number) => `${letters.slice(0, count).join('').trimEnd()}…`;
+  let count = letters.length - 1;
+  while (count > 1 && measure.widthPt(cut(count), style) > widthPt) count -= 1;
+  return cut(count);
+}
+
 /** Lines that each stand whole, in the largest type in which they do; else the smallest, each cut to its share with an ellipsis. */
 function fitted(measure: Measure, texts: readonly Said[], { widthPt, heightPt }: Box): SetLine[] {
   const inStyle = ([plain, strong]: (typeof textStyles)[number]) =>
@@ -75,7 +84,7 @@ function fitted(measure: Measure, texts: readonly Said[], { widthPt, heightPt }:
     spareCount -= takenCount - 1;
     if (lines.length <= takenCount) return lines;
     const rest = lines.slice(takenCount - 1).map((line) => line.text + (line.gluedToNext ? '' : ' '));
-    const last = oneLine(measure, rest.join('').trim(), style, widthPt);
+    const last = cutTo(measure, rest.join('').trim(), style, widthPt);
     return [...lines.slice(0, takenCount - 1), { text: last, style, gluedToNext: false }];
   });
 }
@@ -93,7 +102,7 @@ function saidOn(values: LabelValues, label: LabelText): Said[] {
   return [
     ...(values.practice ? [strong(en.example)] : []),
     ...(who === '' ? [] : [strong(who)]),
-    plain(en.day(values.workOn)),
+    plain(values.workOn),
     plain(values.siteName),
   ];
 }

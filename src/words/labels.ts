@@ -1,5 +1,4 @@
 /** Labels for filter cassettes: what stands on them, and what they are printed on. Read by supervisor and laboratory. */
-import { formatDay } from './quantity.ts';
 
 export const en = {
   lang: 'en-US',
@@ -7,7 +6,6 @@ export const en = {
   example: 'EXAMPLE',
   blank: 'FIELD BLANK',
   spare: 'SPARE',
-  day: (workOn: string) => formatDay(workOn),
   /** What the code of a label is, for whoever has it read aloud. */
   codeOf: (spaced: string) => `Code of the number ${spaced}`,
   attached: 'The numbers of these labels, as data.',
