@@ -2,148 +2,76 @@
  * Will this sample prove anything? From method, reporting limit, flow, shift and number of cassettes: what the day's average may be at
  * most if all come back below the limit, and what it would take for less. A plan proves nothing; these are bounds of what it could show.
  */
-import type { Axis } from '#core/axis.ts';
-import type { Term } from '#core/formula.ts';
-import type { ReadSource } from '#reference/source.ts';
+import { sideOf } from '#core/comparison.ts';
+import { concentration } from '#core/concentration.ts';
+import { exactly } from '#core/estimate.ts';
+import { recorded } from '#core/formula.ts';
+import { sampledVolume } from '#core/sampledVolume.ts';
+import { dayBound } from '#core/sampleShareOfTwa.ts';
+import { limitSetOn } from '#reference/limits.ts';
+import { methodById } from '#reference/methods.ts';
+import { curvesOf } from './aheadCurves.ts';
+import type { SampleAhead, SampleAheadInput } from './aheadFinding.ts';
+import { boundOf, type Planned, termsOf, toComeBelow } from './aheadLevels.ts';
+import { loadingAhead, rangeOf } from './aheadMethod.ts';
+import { aheadReasons, blocksOf } from './aheadReasons.ts';
 
-export interface SampleAheadInput {
-  readonly methodId: string | null;
-  readonly reportingLimitUg: number;
-  readonly flowLPerMin: number;
-  /** Minutes of work in the day. */
-  readonly shiftMin: number;
-  /** Minutes that are sampled, all cassettes together; left out: the whole shift. */
-  readonly sampledMin?: number;
-  readonly cassettesCount: number;
-  /** Above 0 to 1: the bound is to lie below this share of the action level. */
-  readonly shareOfActionLevel: number;
-  /** Dust in the air, guessed; null: nobody says. */
-  readonly dustMgPerM3: number | null;
-  readonly actionLevelUgPerM3: number;
-  readonly pelUgPerM3: number;
-  /** Hours that the owner says a charge of this pump lasts; left out or null: not said. */
-  readonly chargeHours?: number | null;
-  /** The day whose limits hold, for California's beside. */
-  readonly on: string;
+export type {
+  AheadReason,
+  AheadReasonKey,
+  CurvePoint,
+  LoadingAhead,
+  RangeOfMethod,
+  SampleAhead,
+  SampleAheadInput,
+  ToComeBelow,
+} from './aheadFinding.ts';
+
+function refuseNothing(input: SampleAheadInput, sampledMin: number): void {
+  const { reportingLimitUg, flowLPerMin, shiftMin, cassettesCount, shareOfActionLevel, dustMgPerM3 } = input;
+  const all = { reportingLimitUg, flowLPerMin, shiftMin, sampledMin, cassettesCount, shareOfActionLevel };
+  for (const [name, value] of Object.entries(all)) if (!(value > 0)) throw new Error(`${name} is not above zero`);
+  if (dustMgPerM3 !== null && !(dustMgPerM3 > 0)) throw new Error('dustMgPerM3 is not above zero');
 }
 
-export type AheadReasonKey =
-  | 'splittingCostsProof'
-  | 'moreMinutes'
-  | 'noTimeSuffices'
-  | 'moreSensitiveMethod'
-  | 'limitBelowDetection'
-  | 'flowOutsideMethod'
-  | 'flowNotStatedByMethod'
-  | 'volumeBelowMethod'
-  | 'volumeAboveMethod'
-  | 'volumeNotStatedByMethod'
-  | 'longerThanMethod'
-  | 'changeCassette'
-  | 'dustNotSaid'
-  | 'loadNotStatedByMethod'
-  | 'restUnsampled'
-  | 'chargeTooShort'
-  | 'chargeNotSaid'
-  | 'methodNotKnown'
-  | 'californiaAsksMore';
-
-export interface AheadReason {
-  readonly key: AheadReasonKey;
-  /** Quantities end in their unit suffix. */
-  readonly params: Readonly<Record<string, number | string>>;
-}
-
-/** What it would take to come below a level. */
-export interface ToComeBelow {
-  readonly levelUgPerM3: number;
-  /** `yes`: as planned. `withMoreMinutes`: not as planned, but with more of the shift sampled. `no`: no time suffices. */
-  readonly couldShow: 'yes' | 'withMoreMinutes' | 'no';
-  /** Of the plan's cassettes together, in whole minutes; null: no time suffices. */
-  readonly minutesNeededMin: number | null;
-  /** Of one cassette alone; null: no time suffices. */
-  readonly oneMinutesNeededMin: number | null;
-  /** How it was worked out, however long that would be. */
-  readonly minutesWorking: Term;
-  /** What the laboratory would have to report from, with these cassettes over the whole shift: less than this. */
-  readonly reportingLimitNeeded: Term;
-  /** What the flow would have to be over, with these cassettes over the whole shift. */
-  readonly flowNeeded: Term;
-  /** That flow lies within the method's; null: the method states none. */
-  readonly flowNeededAllowed: boolean | null;
-}
-
-/** A range of the method, what the plan comes to, and where the range stands. */
-export interface RangeOfMethod {
-  readonly low: number | null;
-  readonly high: number | null;
-  readonly source: ReadSource;
-  readonly stands: 'inside' | 'below' | 'above';
-}
-
-export interface LoadingAhead {
-  readonly dustMgPerM3: number;
-  readonly maxLoadMg: number;
-  readonly source: ReadSource;
-  /** Minutes until the filter holds what the method allows. */
-  readonly minutesToLimit: Term;
-  /** Whole minutes after which the cassette is to be changed; null: it lasts as long as it is planned to be on. */
-  readonly changeAfterMin: number | null;
-  /** Cassettes that the minutes need at this dust, not fewer than planned. */
-  readonly cassettesCount: number;
-  /** The day's bound with that many. */
-  readonly bound: Term;
-}
-
-export interface CurvePoint {
-  readonly durationMin: number;
-  readonly value: number;
-}
-
-export interface SampleAhead {
-  /** It says what a sample could show. It proves nothing. */
-  readonly kind: 'ahead';
-  readonly input: SampleAheadInput;
-  readonly sampledMin: number;
-  /** n × R / (0.48 × Q): the day's bound if every minute is sampled and all cassettes come back below the reporting limit. µg/m³. */
-  readonly dayBound: Term;
-  /** The same as planned: of the minutes sampled, if the rest of the shift is like them. Equal to `dayBound` when all is sampled. */
-  readonly bound: Term;
-  /** What one cassette alone would leave open. */
-  readonly boundOfOne: Term;
-  /** What the bound is held against: the chosen share, the action level, the PEL. */
-  readonly share: ToComeBelow;
-  readonly actionLevel: ToComeBelow;
-  readonly pel: ToComeBelow;
-  /** California's action level, with where it stands. */
-  readonly california: ToComeBelow & { readonly source: ReadSource };
-  /** Litres of one cassette, and the least concentration over its own minutes that it can tell from nothing. */
-  readonly volume: Term;
-  readonly leastSeen: Term;
-  readonly volumeRange: RangeOfMethod | null;
-  /** Recommended for an average over the shift, where the method says one. */
-  readonly twaVolumeRange: RangeOfMethod | null;
-  readonly flowRange: RangeOfMethod | null;
-  /** null: no dust said, or the method states no load. */
-  readonly loading: LoadingAhead | null;
-  readonly charge: {
-    readonly neededHours: number;
-    readonly saidHours: number | null;
-    readonly enough: 'yes' | 'no' | 'notSaid';
-  };
-  /** In the order in which they matter. */
-  readonly reasons: readonly AheadReason[];
-  readonly curves: {
-    /** Bound against minutes sampled, for 1 to 4 cassettes together; heights are cut at the axis. */
-    readonly bound: readonly { readonly cassettesCount: number; readonly points: readonly CurvePoint[] }[];
-    readonly boundAxisUgPerM3: Axis;
-    readonly minutesAxisMin: Axis;
-    /** Dust on one filter against its minutes; null as `loading`. */
-    readonly load: { readonly points: readonly CurvePoint[]; readonly loadAxisMg: Axis } | null;
-  };
+function chargeOf(sampledMin: number, said: number | null): SampleAhead['charge'] {
+  const neededHours = sampledMin / 60;
+  const enough = said === null ? 'notSaid' : sideOf(said, neededHours) < 0 ? 'no' : 'yes';
+  return { neededHours, saidHours: said, enough };
 }
 
 /** Throws (a bug) where a quantity is not above zero: forms refuse those before. */
 export function sampleAhead(input: SampleAheadInput): SampleAhead {
-  throw new Error(`${input.on}: not written yet`);
+  const { reportingLimitUg, flowLPerMin, shiftMin, cassettesCount, shareOfActionLevel, actionLevelUgPerM3 } = input;
+  const sampledMin = Math.min(input.sampledMin ?? shiftMin, shiftMin);
+  refuseNothing(input, sampledMin);
+  const method = input.methodId === null ? undefined : methodById(input.methodId);
+  const plan: Planned = { reportingLimitUg, flowLPerMin, shiftMin, sampledMin, cassettesCount };
+  const { n, R, Q } = termsOf(plan);
+  const t = recorded('minutesOfOneCassette', 'min', exactly(sampledMin / cassettesCount), []);
+  const volume = sampledVolume.of({ Q, t });
+  const volumeL = (sampledMin / cassettesCount) * flowLPerMin;
+  const { actionLevel } = limitSetOn(input.on, 'CA').set;
+  const loading = loadingAhead(plan, input.dustMgPerM3, method);
+  const found = {
+    kind: 'ahead' as const,
+    input,
+    sampledMin,
+    dayBound: dayBound.of({ n, R, Q }),
+    bound: boundOf(plan),
+    boundOfOne: boundOf({ ...plan, cassettesCount: 1 }),
+    share: toComeBelow(plan, shareOfActionLevel * actionLevelUgPerM3, method),
+    actionLevel: toComeBelow(plan, actionLevelUgPerM3, method),
+    pel: toComeBelow(plan, input.pelUgPerM3, method),
+    california: { ...toComeBelow(plan, shareOfActionLevel * actionLevel.value, method), source: actionLevel.source },
+    volume,
+    leastSeen: concentration.of({ m: R, V: volume }),
+    volumeRange: rangeOf(volumeL, method?.volume),
+    twaVolumeRange: rangeOf(volumeL, method?.twaVolume),
+    flowRange: rangeOf(flowLPerMin, method?.flow),
+    loading,
+    charge: chargeOf(sampledMin, input.chargeHours ?? null),
+  };
+  const reasons = aheadReasons(found, method);
+  return { ...found, reasons, blocks: blocksOf(reasons), curves: curvesOf(plan, input.pelUgPerM3, loading) };
 }

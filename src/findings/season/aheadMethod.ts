@@ -1,0 +1,42 @@
+/** What the method says of the plan: its ranges, and how long one filter lasts at a guessed level of dust. */
+import { exactly } from '#core/estimate.ts';
+import { filterLoading } from '#core/filterLoading.ts';
+import { recorded } from '#core/formula.ts';
+import type { Method } from '#reference/methods.ts';
+import type { LoadingAhead, RangeOfMethod } from './aheadFinding.ts';
+import { boundOf, highestOf, type Planned, termsOf } from './aheadLevels.ts';
+
+/** null: the method states no range. */
+export function rangeOf(value: number, stated: Method['volume'] | Method['flow'] | undefined): RangeOfMethod | null {
+  if (!stated) return null;
+  const { low, high, source } = stated;
+  const stands = low !== null && value < low ? 'below' : high !== null && value > high ? 'above' : 'inside';
+  return { low, high, source, stands };
+}
+
+export function loadingAhead(
+  plan: Planned,
+  dustMgPerM3: number | null,
+  method: Method | undefined,
+): LoadingAhead | null {
+  const load = method?.maxLoad ?? null;
+  if (dustMgPerM3 === null || load === null) return null;
+  const minutesToLimit = filterLoading.of({
+    M: recorded('mostDustOnFilter', 'mg', exactly(load.value), [`limit:${method?.id}`]),
+    Q: termsOf(plan).Q,
+    D: recorded('dustInAir', 'mg/m³', exactly(dustMgPerM3), []),
+  });
+  // part minutes are not used: the filter is changed before it is full
+  const lastsMin = Math.max(1, Math.floor(highestOf(minutesToLimit)));
+  const changes = lastsMin < plan.sampledMin / plan.cassettesCount;
+  const cassettesCount = changes ? Math.ceil(plan.sampledMin / lastsMin) : plan.cassettesCount;
+  return {
+    dustMgPerM3,
+    maxLoadMg: load.value,
+    source: load.source,
+    minutesToLimit,
+    changeAfterMin: changes ? lastsMin : null,
+    cassettesCount,
+    bound: boundOf({ ...plan, cassettesCount }),
+  };
+}
