@@ -1,4 +1,5 @@
 /** Gear that was found bad: saying so, what rests on it, the one decision that settles it, and the sentence wherever it is touched. */
+import type { DoubtEffect } from '#findings/gear/doubtsOf.ts';
 import type { GearDoubt } from '#records/book.ts';
 import { type GearKind, gearName } from './gearScreen.ts';
 import { formatDay, formatQuantity } from './quantity.ts';
@@ -8,7 +9,7 @@ type Decision = NonNullable<GearDoubt['settled']>['decision'];
 const count = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${n} ${many}`);
 
 /** 'not settled', or what was decided. */
-const standing: Readonly<Record<Decision | 'open', string>> = {
+const standing: Readonly<Record<DoubtEffect, string>> = {
   open: 'not settled',
   noEffect: 'settled: it had no effect',
   asFound: 'settled: both bounds judge',
@@ -16,8 +17,8 @@ const standing: Readonly<Record<Decision | 'open', string>> = {
 };
 
 /** 'Rests on flow meter ROTA-7, found bad on 12 March 2026; not settled.' */
-export const restsOn = (gear: GearKind, name: string, { foundOn, settled }: GearDoubt): string =>
-  `Rests on ${gearName(gear, name)}, found bad on ${formatDay(foundOn)}; ${standing[settled?.decision ?? 'open']}.`;
+export const restsOn = (gear: GearKind, name: string, { foundOn }: GearDoubt, effect: DoubtEffect): string =>
+  `Rests on ${gearName(gear, name)}, found bad on ${formatDay(foundOn)}; ${standing[effect]}.`;
 
 export const en = {
   restsHeading: 'Rests on gear that was found bad',
@@ -54,7 +55,8 @@ export const en = {
       samples: (n: number) => count(n, 'sample', 'samples'),
       workdays: (n: number) => count(n, "worker's day", "workers' days"),
       measurements: (n: number) => count(n, 'measurement', 'measurements'),
-      notices: (n: number) => count(n, 'notice', 'notices'),
+      noticesOwed: (n: number) => count(n, 'notice to be given', 'notices to be given'),
+      noticesIssued: (n: number) => count(n, 'notice made', 'notices made'),
       determinations: (n: number) => count(n, 'determination', 'determinations'),
       reliances: (n: number) => count(n, 'job that relies on one', 'jobs that rely on one'),
       duties: (n: number) => count(n, 'thing to do', 'things to do'),
@@ -65,14 +67,16 @@ export const en = {
       samples: 'Samples',
       workdays: "Workers' days",
       measurements: 'Measurements',
-      notices: 'Notices handed out',
+      noticesOwed: 'Notices to be given',
+      noticesIssued: 'Notices made',
       determinations: 'Determinations written',
       reliances: 'Jobs that rely on an earlier measurement',
       duties: 'To do',
       exposureRecords: 'Exposure records handed out',
       custodySheets: 'Custody sheets',
     },
-    papersStay: 'Papers that were handed out stay as they are.',
+    revision: (revision: string) => `revision ${revision}; it stays as it was handed out`,
+    toGear: (name: string) => `Back to ${name}`,
     more: (n: number) => `and ${n} more`,
     settledAs: (decision: Decision, why: string | null) =>
       `${{ noEffect: 'Decided: it had no effect', asFound: 'Decided: both bounds judge', staysDoubtful: 'Decided: it stays doubtful' }[decision]}, because ${why ?? 'no reason was written, so it does not count'}.`,

@@ -20,7 +20,7 @@ export const en = {
   toFirst: (name: string) => `Go to ${name}`,
   toToday: 'Go to Today',
   toGear: 'To all pumps, flow meters and lots',
-  retiredHeading: 'Out of use',
+  retiredOf: (heading: string) => `${heading} out of use`,
   registers: {
     pump: { heading: 'Pumps', add: 'Add a pump', none: 'No pump yet' },
     meter: { heading: 'Flow meters', add: 'Add a flow meter', none: 'No flow meter yet' },
@@ -79,9 +79,9 @@ export const en = {
     x: 'Day',
     y: 'Change, %',
     upTo: (pct: number) => `up to ${formatQuantity(pct, '%')} the average stands`,
-    columns: { day: 'Day', sample: 'Sample', before: 'Before', after: 'After', change: 'Change' },
-    absent: 'not read',
-    showTable: 'The same as a table',
+    columns: { day: 'Day', before: 'Before, L/min', after: 'After, L/min', change: 'Change, %' },
+    marks: { flagged: '(much)', over: '(too much)' },
+    without: (n: number) => `${count(n, 'sample', 'samples')} without a flow before or after: not in the picture.`,
   },
   worn: {
     heading: 'Samples it wore',
@@ -132,7 +132,7 @@ export const en = {
     },
     byRule: (rule: string) => `By the chosen rule: ${rule}`,
     box: (laboratory: string, day: string) => `Box for ${laboratory}, ${formatDay(day)}`,
-    notPacked: 'Not in a box yet',
+    noBox: 'None of it went into a box yet.',
     ofLot: (samples: number, blanks: number, needed: number) =>
       `${count(samples, 'sample', 'samples')} and ${count(blanks, 'blank', 'blanks')} of this lot; the box needs ${count(needed, 'blank', 'blanks')} in all`,
     noBlankOfLot: 'no blank of this lot went with it',

@@ -20,6 +20,9 @@ export interface GearFormProps<D> {
   readonly name: string;
   readonly heading: string;
   readonly action: string;
+  /** A quiet line over the heading; whose it is where none is said. */
+  readonly over?: string | undefined;
+  readonly aside?: ReactNode;
   readonly blank: D;
   /** Names of a fact's values that stand in a field of another name. */
   readonly fieldByName?: Readonly<Record<string, string>>;
@@ -53,8 +56,10 @@ export function GearForm<D extends object>(props: GearFormProps<D>) {
   return (
     <Page
       heading={heading}
-      over={here.title}
+      over={props.over ?? here.title}
       back={pathOf(here)}
+      backText={here.title}
+      aside={props.aside}
       action={
         <MainAction busy={writing.state === 'saving'} onClick={() => void submit()}>
           {action}

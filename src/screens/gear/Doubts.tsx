@@ -1,0 +1,35 @@
+/** What was found bad of this gear: open ones told at once, with the way to decide; settled ones in a quiet list. */
+import { effectOf } from '#findings/gear/doubtsOf.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
+import { Notice } from '#parts/Notice.tsx';
+import { QuietAction } from '#parts/QuietAction.tsx';
+import { en as words } from '#words/gearDoubt.ts';
+import { doubtPath, type GearHere } from './gearHere.ts';
+
+export function Doubts({ here }: { readonly here: GearHere }) {
+  const doubts = here.record.doubts ?? [];
+  const open = doubts.filter((doubt) => effectOf(doubt) === 'open');
+  const settled = doubts.filter((doubt) => effectOf(doubt) !== 'open');
+  return (
+    <>
+      {open.map((doubt) => (
+        <Notice
+          key={doubt.doubtId}
+          kind="alert"
+          actions={<QuietAction to={doubtPath(here, doubt)}>{words.toDoubt}</QuietAction>}
+        >
+          {words.open(doubt.found, doubt.foundOn)}
+        </Notice>
+      ))}
+      {settled.length > 0 && (
+        <Lines heading={words.doubtsHeading}>
+          {settled.map((doubt) => (
+            <Line key={doubt.doubtId} to={doubtPath(here, doubt)} detail={words.standing[effectOf(doubt)]}>
+              {words.line(doubt.found, doubt.foundOn)}
+            </Line>
+          ))}
+        </Lines>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,85 @@
+/** A lot of cassettes: until when it may be used, how many were used, and how many field blanks of it went into each box. */
+import { dayOf } from '#core/calendar.ts';
+import { gearStanding, type LotStanding } from '#findings/gear/gearStanding.ts';
+import { Line, Lines, Particulars } from '#parts/Lines.tsx';
+import { MainAction } from '#parts/MainAction.tsx';
+import { Page } from '#parts/Page.tsx';
+import type { Book, LotRecord } from '#records/book.ts';
+import { heldText, lines } from '#words/gearLines.ts';
+import { en as gearWords } from '#words/gearScreen.ts';
+import { formatDay } from '#words/quantity.ts';
+import { Beside, Ways } from './Beside.tsx';
+import { Doubts } from './Doubts.tsx';
+import type { GearHere } from './gearHere.ts';
+
+const words = gearWords.lot;
+
+export function LotPage({ here }: { readonly here: GearHere<LotRecord> }) {
+  const { record, book, today } = here;
+  const { media, expiresOn, held } = record;
+  const standing = gearStanding(book, today).lots.find(({ id }) => id === record.id);
+  const expiry =
+    expiresOn === null ? words.noExpiry : expiresOn < today ? lines.ranOut(expiresOn) : formatDay(expiresOn);
+  return (
+    <Page
+      heading={here.title}
+      over={held?.retired ? gearWords.held.retired : held ? heldText({ held }) : undefined}
+      back="/gear"
+      backText={gearWords.toGear}
+      action={<MainAction to="/gear">{gearWords.toGear}</MainAction>}
+      aside={
+        <>
+          {standing !== undefined && <Boxes standing={standing} book={book} />}
+          <Used record={record} book={book} />
+        </>
+      }
+    >
+      <Doubts here={here} />
+      <Particulars
+        items={[
+          [words.expiry, expiry],
+          [words.media, media],
+          ...(standing === undefined
+            ? []
+            : [[words.used, words.usedText(standing.usedCount, standing.blanksCount)] as const]),
+        ]}
+      />
+      <Ways here={here} />
+      <Beside here={here} />
+    </Page>
+  );
+}
+
+function Boxes({ standing, book }: { readonly standing: LotStanding; readonly book: Book }) {
+  return (
+    <Lines heading={words.blanksHeading} whenEmpty={words.noBox}>
+      {standing.boxes.map(({ boxId, samplesCount, blanksCount, blanksNeededCount }) => {
+        const box = book.boxes.get(boxId);
+        const laboratory = book.laboratories.get(box?.packed.laboratoryId ?? '')?.name ?? '';
+        const zone = book.sites.get(box?.packed.siteId ?? '')?.zone ?? 'UTC';
+        return (
+          <Line key={boxId} to={`/box/${boxId}`} detail={words.ofLot(samplesCount, blanksCount, blanksNeededCount)}>
+            {words.box(laboratory, dayOf(box?.packedAt ?? '', zone))}
+          </Line>
+        );
+      })}
+    </Lines>
+  );
+}
+
+function Used({ record, book }: { readonly record: LotRecord; readonly book: Book }) {
+  const used = [...book.samples.values()]
+    .filter(({ lotId, putOn, sampleKind }) => lotId === record.id && (putOn !== null || sampleKind === 'blank'))
+    .sort((a, b) => (a.workOn + a.sampleNumber < b.workOn + b.sampleNumber ? 1 : -1));
+  return (
+    <Lines heading={words.usedHeading} whenEmpty={words.none}>
+      {used.map(({ id, sampleNumber, sampleKind, workerId, workOn }) => (
+        <Line key={id} to={`/sample/${id}`} detail={formatDay(workOn, 'en', 'weekday')}>
+          {sampleKind === 'blank'
+            ? words.blank(sampleNumber)
+            : words.sample(sampleNumber, book.people.get(workerId ?? '')?.name ?? gearWords.nobody)}
+        </Line>
+      ))}
+    </Lines>
+  );
+}

@@ -1,0 +1,177 @@
+/** How pumps, flow meters and lots stand, one sentence each, and what is due of them, the most pressing first. */
+
+import type {
+  GearHeadStanding,
+  GearStanding,
+  LotStanding,
+  MeterStanding,
+  PumpStanding,
+} from '#findings/gear/gearStanding.ts';
+import type { GearDoubtOf } from '#findings/gear/touched.ts';
+import { en as gear } from './gear.ts';
+import { en as doubtWords, restsOn } from './gearDoubt.ts';
+import { en, type GearKind, gearTitle } from './gearScreen.ts';
+import { formatDay } from './quantity.ts';
+
+type MeterKind = keyof typeof gear.meter.kinds;
+
+export const lines = {
+  doubt: (name: string, day: string, standing: string) => `${name} was found bad on ${formatDay(day)}; ${standing}`,
+  certificateOverdue: (name: string, day: string) => `${name} was due for calibration on ${formatDay(day)}`,
+  certificateSoon: (name: string, day: string) => `${name} is due for calibration on ${formatDay(day)}`,
+  certificateUnknown: (name: string) => `${name}: when its next calibration is due is not written down`,
+  backOverdue: (name: string, day: string, from: string | null) =>
+    `${name} is to go back${from === null ? '' : ` to ${from}`}: ${formatDay(day)}`,
+  expired: (name: string, day: string) => `${name} ran out on ${formatDay(day)}`,
+  expiresSoon: (name: string, day: string) => `${name} is to be used before ${formatDay(day)}`,
+  notCharged: (name: string, day: string) =>
+    `${name}: no charge to the full is written down since it was worn on ${formatDay(day)}`,
+  twelveMonths: 'twelve months after its certificate: the day itself is not written down',
+  lastWorn: (day: string) => `last worn ${formatDay(day)}`,
+  neverWorn: 'not worn yet',
+  chargedSince: 'charged to the full since',
+  notChargedSince: 'no charge to the full since is written down',
+  due: (day: string) => `calibration due ${formatDay(day)}`,
+  overdue: (day: string) => `calibration was due ${formatDay(day)}`,
+  dueUnknown: 'calibration due date not written down',
+  expires: (day: string) => `use before ${formatDay(day)}`,
+  ranOut: (day: string) => `ran out ${formatDay(day)}`,
+  used: (used: number, blanks: number) => en.lot.usedText(used, blanks),
+  doubtful: 'found bad',
+};
+
+/** 'Rented from Tool Loft, goes back on 3 December 2026'; said too where nobody said it. */
+export function heldText({ held }: Pick<GearHeadStanding, 'held'>): string {
+  if (held === null) return en.held.notSaid;
+  const whose = en.held.said[held.held];
+  const text = typeof whose === 'string' ? whose : whose(held.from);
+  return held.backOn === null ? text : `${text}, ${en.held.backOn(held.backOn)}`;
+}
+
+const joined = (parts: readonly (string | null)[]): string => parts.filter((part) => part !== null).join(', ');
+const bad = ({ doubtful }: GearHeadStanding): string | null => (doubtful ? lines.doubtful : null);
+
+export const pumpDetail = (pump: PumpStanding): string =>
+  joined([
+    bad(pump),
+    pump.make,
+    pump.lastWornOn === null ? lines.neverWorn : lines.lastWorn(pump.lastWornOn),
+    pump.chargedSinceWorn === null ? null : pump.chargedSinceWorn ? lines.chargedSince : lines.notChargedSince,
+    pump.held === null ? null : heldText(pump),
+  ]);
+
+function dueDetail({ dueOn, due }: MeterStanding): string {
+  if (dueOn === null) return lines.dueUnknown;
+  return due === 'overdue' ? lines.overdue(dueOn) : lines.due(dueOn);
+}
+
+export const meterDetail = (meter: MeterStanding): string =>
+  joined([
+    bad(meter),
+    gear.meter.kinds[meter.meterKind as MeterKind] ?? null,
+    dueDetail(meter),
+    meter.held === null ? null : heldText(meter),
+  ]);
+
+export const lotDetail = (lot: LotStanding): string =>
+  joined([
+    bad(lot),
+    lot.media,
+    lot.expiresOn === null
+      ? null
+      : lot.expiry === 'passed'
+        ? lines.ranOut(lot.expiresOn)
+        : lines.expires(lot.expiresOn),
+    lines.used(lot.usedCount, lot.blanksCount),
+  ]);
+
+export interface GearLine {
+  readonly gear: GearKind;
+  readonly id: string;
+  readonly doubtId: string | null;
+  readonly sentence: string;
+  readonly detail: string | null;
+}
+
+export const gearLinePath = ({ gear: kind, id, doubtId }: GearLine): string =>
+  `/gear/${kind}/${id}${doubtId === null ? '' : `?doubt=${doubtId}`}`;
+
+const line = (kind: GearKind, id: string, sentence: string, detail: string | null = null): GearLine => ({
+  gear: kind,
+  id,
+  doubtId: null,
+  sentence,
+  detail,
+});
+
+/** Open doubts are to be settled; one that stays doubtful is settled and stands in the list of its gear. */
+export const doubtLines = (doubts: readonly GearDoubtOf[]): readonly GearLine[] =>
+  doubts
+    .filter(({ effect }) => effect === 'open')
+    .map(({ gear: kind, gearId, gearNumber, doubt }) => ({
+      gear: kind,
+      id: gearId,
+      doubtId: doubt.doubtId,
+      sentence: lines.doubt(gearTitle(kind, gearNumber), doubt.foundOn, doubtWords.standing.open),
+      detail: doubt.found,
+    }));
+
+function meterLines({ id, number, due, dueOn, dueFrom, retired }: MeterStanding): readonly GearLine[] {
+  const name = gearTitle('meter', number);
+  const detail = dueFrom === 'twelveMonths' ? lines.twelveMonths : null;
+  if (retired) return [];
+  if (dueOn === null) return [line('meter', id, lines.certificateUnknown(name))];
+  if (due === 'overdue') return [line('meter', id, lines.certificateOverdue(name, dueOn), detail)];
+  return due === 'soon' ? [line('meter', id, lines.certificateSoon(name, dueOn), detail)] : [];
+}
+
+function lotLines({ id, number, expiry, expiresOn, retired }: LotStanding): readonly GearLine[] {
+  const name = gearTitle('lot', number);
+  if (retired || expiresOn === null) return [];
+  if (expiry === 'passed') return [line('lot', id, lines.expired(name, expiresOn))];
+  return expiry === 'soon' ? [line('lot', id, lines.expiresSoon(name, expiresOn))] : [];
+}
+
+const pumpLines = ({ id, number, chargedSinceWorn, lastWornOn, retired }: PumpStanding): readonly GearLine[] =>
+  retired || chargedSinceWorn !== false || lastWornOn === null
+    ? []
+    : [line('pump', id, lines.notCharged(gearTitle('pump', number), lastWornOn))];
+
+const backLines = (kind: GearKind, all: readonly GearHeadStanding[]): readonly GearLine[] =>
+  all.flatMap(({ id, number, held, backOverdue, retired }) =>
+    retired || !backOverdue || held?.backOn == null
+      ? []
+      : [line(kind, id, lines.backOverdue(gearTitle(kind, number), held.backOn, held.from))],
+  );
+
+/** What was found bad; what has run out; what goes back; what is due soon; what was not charged. */
+export function gearDue({ pumps, meters, lots, doubtful }: GearStanding): readonly GearLine[] {
+  const isOver = ({ due }: MeterStanding): boolean => due === 'overdue';
+  const isOut = ({ expiry }: LotStanding): boolean => expiry === 'passed';
+  return [
+    ...doubtLines(doubtful),
+    ...meters.filter(isOver).flatMap(meterLines),
+    ...lots.filter(isOut).flatMap(lotLines),
+    ...backLines('pump', pumps),
+    ...backLines('meter', meters),
+    ...backLines('lot', lots),
+    ...meters.filter((one) => !isOver(one)).flatMap(meterLines),
+    ...lots.filter((one) => !isOut(one)).flatMap(lotLines),
+    ...pumps.flatMap(pumpLines),
+  ];
+}
+
+export interface RestsLine {
+  readonly text: string;
+  readonly to: string;
+  /** What was found, and why it was decided as it was. */
+  readonly detail: string;
+}
+
+/** The sentence wherever a doubt is touched, with the way to its page. */
+export const restsLines = (doubts: readonly GearDoubtOf[]): readonly RestsLine[] =>
+  doubts.map(({ gear: kind, gearId, gearNumber, doubt, effect }) => ({
+    text: restsOn(kind, gearNumber, doubt, effect),
+    to: `/gear/${kind}/${gearId}?doubt=${doubt.doubtId}`,
+    detail: joined([doubt.found, effect === 'open' ? null : (doubt.settled?.why ?? null)]),
+  }));
