@@ -14,7 +14,7 @@ const forWhom = ({ who }: About): string => (who === null ? '' : ` for ${who}`);
 
 const sentences: Readonly<Record<TomorrowCautionKey, (about: About) => string>> = {
   nobodyYet: () => 'Nobody wears a pump yet. Say who does.',
-  plannedNotPrepared: (about) => `A plan names ${about.who ?? 'a worker'} for this day, who is not among the wearers.`,
+  plannedNotPrepared: (about) => `A plan names ${about.who ?? 'a worker'} for this day: not among the wearers.`,
   askInTheMorning: () => 'Ask again in the morning: who came, who works at what, what the weather does.',
   pumpNone: (about) => `No pump is chosen${forWhom(about)}.`,
   pumpTwice: (about) => `${pump(about)} stands for two workers.`,

@@ -28,7 +28,6 @@ export const en = {
     shown
       ? 'At least: minutes on the worker until a result below the reporting limit can show anything, at the flow and limit of the plan.'
       : 'How long each must wear the pump until a low result can show anything is not known: no plan says flow and reporting limit.',
-  open: '',
   charged: (day: string) => `charged ${formatDay(day, 'en', 'short')}`,
   beside: 'What goes along',
   labels: {
@@ -51,5 +50,4 @@ export const en = {
   duties: 'To do before this work goes on',
   more: (count: number) =>
     count === 1 ? 'And one more, on the list of what is to do.' : `And ${count} more, on the list of what is to do.`,
-  signs: ['Asked tonight by', 'Asked again by, at'],
 };
