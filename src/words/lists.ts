@@ -5,6 +5,7 @@ export const en = {
   heading: 'People, places and gear',
   intro:
     'Most of these are written down where they are first needed. Here they are added ahead of time, and put right.',
+  gear: 'How pumps, flow meters and lots stand, and what is due of them',
   registers: {
     person: { heading: 'People', add: 'Add a person', none: 'Nobody yet' },
     jobClassification: { heading: 'Job classifications', add: 'Add a job classification', none: 'None yet' },

@@ -3,6 +3,7 @@
  * struck through with its reason. Afterwards the list shows what the book says.
  */
 import { useState } from 'react';
+import { useLocation, useSearch } from 'wouter';
 import { dayOf } from '#core/calendar.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -23,9 +24,26 @@ export interface Editing {
   readonly known?: { readonly id: string; readonly name: string; readonly identifier: string | null };
 }
 
+const isRegister = (kind: string): kind is RegisterKind => Object.hasOwn(entries, kind);
+
+/** What another page asked for: `?add=pump`, or `?correct=pump.` with the id of one. */
+function askedFor(search: string): Editing | null {
+  const asked = new URLSearchParams(search);
+  const add = asked.get('add') ?? '';
+  if (isRegister(add)) return { kind: add, id: null };
+  const [kind = '', id = ''] = (asked.get('correct') ?? '').split('.');
+  return isRegister(kind) && id !== '' ? { kind, id } : null;
+}
+
+/** Pumps, flow meters and lots have pages of their own; whoever came from there goes back there. */
+const isGear = (kind: RegisterKind): boolean => kind === 'pump' || kind === 'meter' || kind === 'lot';
+
 export function Lists() {
   const registers = useRegisters();
-  const [editing, setEditing] = useState<Editing | null>(null);
+  const [, go] = useLocation();
+  const search = useSearch();
+  const [asked] = useState(() => askedFor(search));
+  const [editing, setEditing] = useState<Editing | null>(asked);
   if (registers === undefined) return <Page heading={words.heading} />;
   if (editing !== null)
     return (
@@ -33,7 +51,10 @@ export function Lists() {
         key={`${editing.kind} ${editing.id ?? editing.known?.id}`}
         editing={editing}
         registers={registers}
-        onDone={() => setEditing(null)}
+        onDone={() => {
+          setEditing(null);
+          if (editing === asked) go(isGear(editing.kind) ? gearPath(editing) : '/lists');
+        }}
         aside={<Register kind={editing.kind} registers={registers} onEdit={setEditing} />}
       />
     );
@@ -45,13 +66,25 @@ export function Lists() {
     </div>
   );
   return (
-    <Page heading={words.heading} aside={column(['pump', 'meter', 'lot'])}>
+    <Page
+      heading={words.heading}
+      aside={
+        <>
+          <Lines>
+            <Line to="/gear">{words.gear}</Line>
+          </Lines>
+          {column(['pump', 'meter', 'lot'])}
+        </>
+      }
+    >
       <p>{words.intro}</p>
       <UnnamedPeople onEdit={setEditing} />
       {column(['person', 'jobClassification', 'site', 'laboratory'])}
     </Page>
   );
 }
+
+const gearPath = ({ kind, id }: Editing): string => (id === null ? '/gear' : `/gear/${kind}/${id}`);
 
 interface RegisterProps {
   readonly kind: RegisterKind;
