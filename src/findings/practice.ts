@@ -99,3 +99,13 @@ export const pumpChargeHours: PracticeNumber = {
   value: 12,
   source: { title: 'Common practice: a charge lasts 12 to 14 hours', mark: 'MEMORY' },
 };
+
+/** Days ahead of its date from which a measurement that is due again stands among what is due soon. */
+export const dueSoonDays: PracticeNumber = {
+  value: 30,
+  source: {
+    title: "Fullshift's own choice",
+    mark: 'DERIVED',
+    note: 'Room to choose a day that is like the others, and to choose another one when it rains',
+  },
+};

@@ -33,6 +33,7 @@ const needs: Readonly<Record<NeedKind, (said: NeedSaid) => string>> = {
   neverMeasured: (said) => withWhom('Not measured yet', said),
   changed: (said) => withWhom(`Something changed at the job: measure again${byWhen(said)}`, said),
   again: (said) => withWhom(`Measured, and it proves nothing low yet: measure again${byWhen(said)}`, said),
+  answer: (said) => withWhom('Measured; something is to be answered before it proves anything low', said),
   dueAgain: (said) => withWhom(`To be measured again${byWhen(said)}`, said),
   dueSoon: (said) => withWhom(`Due again soon${byWhen(said)}`, said),
   resultOwed: (said) => withWhom('A cassette is on its way; its result is owed', said),

@@ -32,7 +32,7 @@ export const measuredBy = (workerId: string, { measurements }: DutiesOfBook): re
 const [setting, job, tasks] = [0, 1, 2];
 
 /** The work of a plan that names no job classification is that of any. */
-function isSameWork(planKey: string, key: string): boolean {
+export function isSameWork(planKey: string, key: string): boolean {
   const [plan, one] = [planKey.split('|'), key.split('|')];
   if (plan[setting] !== one[setting] || plan[tasks] !== one[tasks]) return false;
   return plan[job] === '-' || plan[job] === one[job];

@@ -120,6 +120,10 @@ function blocksOf(
   ];
 }
 
+/** The last day on which a job may rest on it, (d)(3)(iii); whether it may at all is another matter. */
+export const reliableUntil = (measurement: Measurement): string =>
+  addMonths(measurement.workOn, historicalMonths(measurement));
+
 export function relianceOf(
   reliance: RelianceRecord,
   measurements: ReadonlyMap<string, Measurement>,
@@ -136,7 +140,7 @@ export function relianceOf(
     siteId,
     reliedOn: dayOfShift(shiftId),
     groupKey: groupKeyOf(book.sites.get(siteId)?.setting ?? 'indoors', jobClassificationId, taskIds),
-    reliableUntilOn: measurement ? addMonths(measurement.workOn, historicalMonths(measurement)) : null,
+    reliableUntilOn: measurement ? reliableUntil(measurement) : null,
     valid: blocks.length === 0,
     blocks,
     because: [reliedFactId],
