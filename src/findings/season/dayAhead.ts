@@ -2,81 +2,109 @@
  * What would a day look like? Minutes per task, each with what like work was found to be, give a predicted 8-hour average and the least
  * protection, with the spread behind it. It is a prediction: it proves nothing, ends no presumption and no duty.
  */
-import type { Estimate } from '#core/estimate.ts';
-import type { Term } from '#core/formula.ts';
+import { sideOf } from '#core/comparison.ts';
+import { atLeast, type Estimate, exactly, lessThan, lowerOf, upperOf } from '#core/estimate.ts';
+import { recorded, type Term } from '#core/formula.ts';
+import { hoursWorked, twa8 } from '#core/twa.ts';
 import type { Book } from '#records/book.ts';
-import type { LimitsHere } from '#reference/limits.ts';
-import type { Presumption } from '#reference/presumption.ts';
+import { type LimitsHere, limitSetOn } from '#reference/limits.ts';
+import { type Presumption, presumptionFor } from '#reference/presumption.ts';
 import type { DutiesOfBook } from '../duties/dutiesOfBook.ts';
+import { ofPel } from '../duties/protecting/presumedFactor.ts';
 import type { RespiratorAdvice } from '../duties/protecting/respirator.ts';
+import { respiratorFor } from '../duties/protecting/respirators.ts';
+import type { DayAhead, DayAheadInput, LikeSample, PieceAhead } from './dayAheadFinding.ts';
+import { highestShown, isOpenAbove, samplesByTasks, spreadEstimate, spreadOf } from './likeWork.ts';
 
-export interface DayAheadInput {
-  readonly pieces: readonly { readonly taskIds: readonly string[]; readonly durationMin: number }[];
-  /** Only samples of like setting count as like work; null or left out: both. */
-  readonly setting?: 'indoors' | 'outdoors' | null;
-  /** Two letters; null: not known. */
-  readonly stateCode: string | null;
-  readonly on: string;
+export type { DayAhead, DayAheadInput, LikeSample, PieceAhead } from './dayAheadFinding.ts';
+
+/** What the rule presumes stands in as an upper figure, or as *at least* where it states none. Samples in doubt may raise it. */
+function presumedEstimate(presumption: Presumption, doubtful: readonly LikeSample[], limits: LimitsHere): Estimate {
+  const pel = limits.set.pel.value;
+  const { presumedAbove, presumedUpTo } = presumption;
+  const open = atLeast(presumedAbove === null ? 0 : ofPel(presumedAbove.value, pel));
+  if (presumedUpTo === null) return open;
+  const upTo = ofPel(presumedUpTo.value, pel);
+  return isOpenAbove(doubtful, upTo) ? open : lessThan(Math.max(upTo, highestShown(doubtful)));
 }
 
-/** One sample of these tasks alone. */
-export interface LikeSample {
-  readonly sampleId: string;
-  readonly sampleNumber: string;
-  readonly workdayId: string;
-  readonly workOn: string;
-  readonly workerId: string | null;
-  /** The flow that judges. */
-  readonly concentrationUgPerM3: Estimate;
-  readonly working: Term;
-  /** Something stands against it: it may raise the figure and never lowers it. */
-  readonly doubtful: boolean;
+type Piece = DayAheadInput['pieces'][number];
+
+function pieceAhead({ taskIds, durationMin }: Piece, samples: readonly LikeSample[], limits: LimitsHere): PieceAhead {
+  const presumption = presumptionFor(taskIds);
+  const spread = spreadOf(samples);
+  const from = spread ? 'known' : presumption.tier === 'none' ? 'notKnown' : 'presumed';
+  const estimate = spread ? spreadEstimate(spread) : presumedEstimate(presumption, samples, limits);
+  const because = samples.map(({ sampleId }) => `sample:${sampleId}`);
+  const name = { known: 'likeWork', presumed: 'presumedLevel', notKnown: 'notKnown' }[from];
+  const concentration = recorded(name, 'µg/m³', estimate, because);
+  return { taskIds, durationMin, from, concentration, samples, spread, presumption };
 }
 
-export interface PieceAhead {
-  readonly taskIds: readonly string[];
-  readonly durationMin: number;
-  /** `known`: sound samples of like work. `presumed`: none, and the rule's level stands in as an upper figure. `notKnown`: nothing bounds it. */
-  readonly from: 'known' | 'presumed' | 'notKnown';
-  /** What goes into the prediction: from the lowest to the highest that was found; of a presumed level less than its upper end. */
-  readonly concentration: Term;
-  /** Oldest first. */
-  readonly samples: readonly LikeSample[];
-  readonly spread: {
-    readonly soundCount: number;
-    readonly lowestUgPerM3: number;
-    /** null: one of them is only *at least*. */
-    readonly highestUgPerM3: number | null;
-    /** Of upper ends; null with fewer than three sound ones, or where one is nothing. */
-    readonly geometricSd: Term | null;
-  } | null;
-  readonly presumption: Presumption;
+const minutesOf = ({ durationMin }: PieceAhead): Term => recorded('minutesOfPiece', 'min', exactly(durationMin), []);
+
+/** Of the advice by each figure the highest: what one of them leaves open stays open. */
+function highestAdvice(all: readonly RespiratorAdvice[]): RespiratorAdvice | undefined {
+  const height = ({ beyond, floorApf }: RespiratorAdvice): number =>
+    beyond ? Number.POSITIVE_INFINITY : (floorApf ?? 0);
+  const [first, ...others] = all;
+  if (!first) return;
+  const best = others.reduce((top, one) => (height(one) > height(top) ? one : top), first);
+  const noFactor = all.some(({ leastApf, floorApf }) => leastApf === null && floorApf !== null);
+  return {
+    ...best,
+    unbounded: all.some(({ unbounded }) => unbounded),
+    leastApf: noFactor ? null : best.leastApf,
+  };
 }
 
-export interface DayAhead {
-  readonly kind: 'prediction';
-  readonly limits: LimitsHere;
-  readonly pieces: readonly PieceAhead[];
-  readonly durationMin: number;
-  /** From the lowest to the highest that like work was found to be; *at least* where nothing bounds a piece. null without pieces. */
-  readonly twa8: Term | null;
-  /** The careful side of it: the upper end, where there is one. */
-  readonly upperUgPerM3: number | null;
-  readonly lowerUgPerM3: number;
-  /** Its careful side reaches the number: said as *may reach*, never as a finding. Not reached says nothing. */
-  readonly mayReach: { readonly actionLevel: boolean; readonly pel: boolean };
-  /** Least protection: the higher of what the figures need and of what is presumed of the tasks. */
-  readonly advice: RespiratorAdvice;
-  /** Pieces by where their level comes from. */
-  readonly knownCount: number;
-  readonly presumedCount: number;
-  readonly notKnownCount: number;
-  /** Minutes past which the day is longer than 24 hours are refused by the form; over 480 is said. */
-  readonly longDay: boolean;
+function adviceOf(pieces: readonly PieceAhead[], average: Term | null, limits: LimitsHere, book: Book) {
+  const presumption = presumptionFor([...new Set(pieces.flatMap(({ taskIds }) => taskIds))]);
+  const hours = pieces.length === 0 ? null : hoursWorked.of({ t: pieces.map(minutesOf) });
+  const ownPelUgPerM3 = book.book?.limits?.ownPelUgPerM3 ?? null;
+  const by = (figure: Term | null): RespiratorAdvice =>
+    respiratorFor({
+      measurement: null,
+      presumption,
+      limits,
+      hoursWorked: hours,
+      taskUgPerM3: figure,
+      ownPelUgPerM3,
+    });
+  const figures = [...pieces.map(({ concentration }) => concentration), ...(average ? [average] : [])];
+  return highestAdvice(figures.map(by)) ?? by(null);
 }
 
+/** Minutes that no piece names count as none: whoever asks names the whole day. Pieces of no minutes are left out. */
 export function dayAhead(input: DayAheadInput, book: Book, duties: DutiesOfBook): DayAhead {
-  void book;
-  void duties;
-  throw new Error(`${input.on}: not written yet`);
+  const limits = limitSetOn(input.on, input.stateCode ?? '');
+  const samplesOf = samplesByTasks(book, duties, input.setting);
+  const pieces = input.pieces
+    .filter(({ durationMin }) => durationMin > 0)
+    .map((piece) => pieceAhead(piece, samplesOf(piece.taskIds), limits));
+  const average =
+    pieces.length === 0
+      ? null
+      : twa8.of({ C: pieces.map(({ concentration }) => concentration), t: pieces.map(minutesOf) });
+  const upper = average === null ? 0 : upperOf(average.estimate);
+  const durationMin = pieces.reduce((sum, one) => sum + one.durationMin, 0);
+  const count = (from: PieceAhead['from']): number => pieces.filter((one) => one.from === from).length;
+  return {
+    kind: 'prediction',
+    limits,
+    pieces,
+    durationMin,
+    twa8: average,
+    upperUgPerM3: average !== null && Number.isFinite(upper) ? upper : null,
+    lowerUgPerM3: average === null ? 0 : lowerOf(average.estimate),
+    mayReach: {
+      actionLevel: sideOf(upper, limits.set.actionLevel.value) >= 0,
+      pel: sideOf(upper, limits.set.pel.value) >= 0,
+    },
+    advice: adviceOf(pieces, average, limits, book),
+    knownCount: count('known'),
+    presumedCount: count('presumed'),
+    notKnownCount: count('notKnown'),
+    longDay: durationMin > 480,
+  };
 }
