@@ -7,7 +7,7 @@ import { meanOfReadings, readingHalfWidth, readingMidpoint } from '#core/reading
 import type { Book, FlowCheckRecord, MeterRecord } from '#records/book.ts';
 import { flowTolerance } from '#reference/flowTolerance.ts';
 import { certificateInForce } from './gear/certificateInForce.ts';
-import { type DaysOfUse, daysOfCheck, doubtsOn, factorsOn } from './gear/doubtsOf.ts';
+import { type DaysOfUse, dayOfCheck, daysOfCheck, doubtsOn, factorsOn } from './gear/doubtsOf.ts';
 import { localFlow } from './meter.ts';
 import { readingsCount } from './practice.ts';
 import { type Reason, reason } from './reason.ts';
@@ -81,19 +81,19 @@ function lowMeanOf(check: FlowCheckRecord, because: readonly string[]): Term {
 }
 
 /** Blank dates are doubts too: a meter that nobody can show to be in date supports nothing low. */
-function addMeterReasons(meter: MeterRecord | undefined, days: DaysOfUse, found: Reason[]): void {
+function addMeterReasons(meter: MeterRecord | undefined, checkedOn: string, days: DaysOfUse, found: Reason[]): void {
   if (!meter) {
     found.push(reason('meterNotInBook'));
     return;
   }
-  const { certificateOn, because, differing, ...inForce } = certificateInForce(meter, days.fromOn);
+  const { certificateOn, because, differing, ...inForce } = certificateInForce(meter, checkedOn);
   // of two certificates that differ the one that asks for more: no due day, then the earlier one
   const dueDays = [inForce, ...differing].map((one) => one.dueOn);
   const dueOn = dueDays.some((day) => day === null) ? null : (dueDays.sort()[0] ?? null);
   if (dueOn === null) found.push(reason('meterDueNotKnown', because));
-  else if (days.fromOn > dueOn) found.push(reason('meterOutOfDate', because, { dueOn }));
+  else if (checkedOn > dueOn) found.push(reason('meterOutOfDate', because, { dueOn }));
   if (certificateOn === null) found.push(reason('meterCertificateNotKnown', because));
-  else if (certificateOn > days.fromOn) found.push(reason('meterCertifiedLater', because, { certificateOn }));
+  else if (certificateOn > checkedOn) found.push(reason('meterCertifiedLater', because, { certificateOn }));
   addAll(found, recordDoubts(meter));
   addAll(found, doubtsOn(meter, days.fromOn, days.toOn));
 }
@@ -127,17 +127,18 @@ export function findFlowCheck(check: FlowCheckRecord, book: Book, method: FlowRa
     return { ...head, flow: null, ends: [], lowFlow: null, reasons: [reason('nothingInLine', because)] };
 
   const meter = book.meters.get(check.meterId);
+  const checkedOn = dayOfCheck(check, book);
   const days = daysOfCheck(check, book);
   const site = book.sites.get(book.shifts.get(check.shiftId)?.siteId ?? '') ?? null;
   const factors = meter ? factorsOn(meter, days.fromOn, days.toOn) : [];
   const within = (read: Term | null): Term | null => (read && factors.length > 0 ? flowWithin(read, factors) : read);
-  const local = localFlow(mean, check, meter, site, days.fromOn);
-  const low = meanOfLow ? localFlow(meanOfLow, check, meter, site, days.fromOn) : null;
+  const local = localFlow(mean, check, meter, site, checkedOn);
+  const low = meanOfLow ? localFlow(meanOfLow, check, meter, site, checkedOn) : null;
   const { flow: read } = local;
   const ends = read ? [read, ...factors.map((one) => flowAt(read, one))] : [];
   const reasons: Reason[] = [];
   addRangeReason(ends, method, because, reasons);
-  addMeterReasons(meter, days, reasons);
+  addMeterReasons(meter, checkedOn, days, reasons);
   addAll(reasons, local.reasons);
   addAll(reasons, recordDoubts(check));
   if (site) addAll(reasons, recordDoubts(site));

@@ -40,12 +40,13 @@ export interface DaysOfUse {
 const spanOf = (a: string, b: string): DaysOfUse => (a <= b ? { fromOn: a, toOn: b } : { fromOn: b, toOn: a });
 const localDay = (at: string, zone: string | undefined): string => (zone ? dayOf(at, zone) : at.slice(0, 10));
 
-/** `fromOn` is the day that a certificate is held to: that of the work. */
-export function daysOfCheck({ shiftId, happened }: FlowCheckRecord, book: Book): DaysOfUse {
-  const shift = book.shifts.get(shiftId);
-  const fromOn = shift?.workOn ?? happened.at.slice(0, 10);
-  const checkedOn = localDay(happened.at, book.sites.get(shift?.siteId ?? '')?.zone);
-  return { fromOn, toOn: checkedOn > fromOn ? checkedOn : fromOn };
+/** The day that a flow check is held to its flow meter's certificate on: that of the work. */
+export const dayOfCheck = ({ shiftId, happened }: FlowCheckRecord, book: Book): string =>
+  book.shifts.get(shiftId)?.workOn ?? happened.at.slice(0, 10);
+
+export function daysOfCheck(check: FlowCheckRecord, book: Book): DaysOfUse {
+  const zone = book.sites.get(book.shifts.get(check.shiftId)?.siteId ?? '')?.zone;
+  return spanOf(dayOfCheck(check, book), localDay(check.happened.at, zone));
 }
 
 export function daysOfSample({ workOn, stopped, siteId }: SampleRecord, book: Book): DaysOfUse {

@@ -1,71 +1,98 @@
 /** How the firm's gear stands on a day: pumps, flow meters, lots; what is due, what is doubtful, what is no longer in use. */
 
-import type { Source } from '#core/formula.ts';
-import type { Book, Held } from '#records/book.ts';
-import type { CertificateInForce } from './certificateInForce.ts';
-import type { GearDoubtOf } from './touched.ts';
+import { addMonths } from '#core/calendar.ts';
+import type { Book, MeterRecord, PumpRecord, SampleRecord } from '#records/book.ts';
+import { type CertificateInForce, certificateInForce } from './certificateInForce.ts';
+import { isDoubted } from './doubtsOf.ts';
+import { flowPointOf, wornWith } from './flowHistory.ts';
+import { changesAtAGlance, recalibrationMonths } from './gearNumbers.ts';
+import { dueOf, headOf, newestFirst } from './headStanding.ts';
+import { byLot, lotStanding } from './lotStanding.ts';
+import { indexOf } from './restsOn.ts';
+import type { GearHeadStanding, GearStanding, MeterStanding, PumpStanding } from './standings.ts';
 
-export interface GearHeadStanding {
-  readonly id: string;
-  /** Serial or lot number. */
-  readonly number: string;
-  readonly held: Held | null;
-  /** Rented or lent, and to go back by today or before. */
-  readonly backOverdue: boolean;
-  readonly retired: boolean;
-  /** Every doubt, the newest first. */
-  readonly doubts: readonly GearDoubtOf[];
-  /** Some doubt is open, or settled as staying doubtful. */
-  readonly doubtful: boolean;
+export type {
+  GearHeadStanding,
+  GearStanding,
+  LotStanding,
+  MeterDue,
+  MeterStanding,
+  PumpStanding,
+} from './standings.ts';
+
+/** The end of the last time it was on a worker; above every instant while it is on one. */
+function lastWornAt(runs: readonly SampleRecord[]): string | null {
+  let last: string | null = null;
+  for (const { stopped } of runs) {
+    const at = stopped?.at ?? '\uffff';
+    if (last === null || at > last) last = at;
+  }
+  return last;
 }
 
-export interface PumpStanding extends GearHeadStanding {
-  readonly make: string | null;
-  readonly lastCharge: { readonly at: string; readonly full: boolean; readonly by: string | null } | null;
-  readonly lastWornOn: string | null;
-  /** Fully charged after it was last worn; null: never worn and no charge noted. */
-  readonly chargedSinceWorn: boolean | null;
-  /** Changes of flow over its last samples, newest first, in per cent of the flow before. */
-  readonly lastChanges: readonly { readonly sampleId: string; readonly workOn: string; readonly changePct: number }[];
+function pumpStanding(pump: PumpRecord, book: Book, today: string): PumpStanding {
+  const runs = indexOf(book).runsByPump.get(pump.id)?.runs ?? [];
+  const worn = lastWornAt(runs);
+  const charges = [...(pump.charges ?? [])].sort((a, b) => (a.at < b.at ? -1 : 1));
+  const last = charges.at(-1);
+  const filled = charges.filter(({ full }) => full).at(-1);
+  const changes = wornWith(pump.id, book).slice(-changesAtAGlance).reverse();
+  return {
+    ...headOf('pump', pump, today),
+    make: pump.model,
+    lastCharge: last ? { at: last.at, full: last.full, by: last.by } : null,
+    lastWornOn: runs.reduce<string | null>((day, { workOn }) => (day === null || workOn > day ? workOn : day), null),
+    chargedSinceWorn: worn === null ? (last ? filled !== undefined : null) : filled !== undefined && filled.at >= worn,
+    lastChanges: changes.flatMap((sample) => {
+      const point = flowPointOf(sample, book);
+      return point ? [{ sampleId: sample.id, workOn: sample.workOn, changePct: point.changePct }] : [];
+    }),
+  };
 }
 
-export type MeterDue = 'overdue' | 'soon' | 'later' | 'notKnown';
-export interface MeterStanding extends GearHeadStanding {
-  readonly meterKind: string;
-  readonly certificate: CertificateInForce;
-  readonly dueOn: string | null;
-  /** `stated`: by the certificate; `twelveMonths`: nothing else is said. A flow check is held to what is stated alone. */
-  readonly dueFrom: 'stated' | 'twelveMonths' | null;
-  readonly dueSource: Source | null;
-  readonly due: MeterDue;
-  readonly certificatesCount: number;
+/** As stated, the earliest of those that may hold; else twelve months after the certificate. */
+function dueDayOf({ dueOn, certificateOn, differing }: CertificateInForce) {
+  const stated = [dueOn, ...differing.map((one) => one.dueOn)].filter((day) => day !== null).sort()[0];
+  if (stated !== undefined) return { dueOn: stated, dueFrom: 'stated' as const, dueSource: null };
+  if (certificateOn === null) return { dueOn: null, dueFrom: null, dueSource: null };
+  const { value, source } = recalibrationMonths;
+  return { dueOn: addMonths(certificateOn, value), dueFrom: 'twelveMonths' as const, dueSource: source };
 }
 
-export interface LotStanding extends GearHeadStanding {
-  readonly media: string;
-  readonly expiresOn: string | null;
-  readonly expiry: 'passed' | 'soon' | 'later' | 'notKnown';
-  readonly usedCount: number;
-  readonly blanksCount: number;
-  /** By the chosen rule, for the samples worn from this lot so far. */
-  readonly blanksNeededCount: number;
-  readonly boxes: readonly {
-    readonly boxId: string;
-    readonly samplesCount: number;
-    readonly blanksCount: number;
-    readonly blanksNeededCount: number;
-  }[];
+function meterStanding(meter: MeterRecord, today: string): MeterStanding {
+  const certificate = certificateInForce(meter, today);
+  const due = dueDayOf(certificate);
+  return {
+    ...headOf('meter', meter, today),
+    meterKind: meter.meterKind,
+    certificate,
+    ...due,
+    due: dueOf(due.dueOn, today),
+    certificatesCount: (meter.certificates ?? []).length,
+  };
 }
 
-export interface GearStanding {
-  /** Each list by number, what is retired last. */
-  readonly pumps: readonly PumpStanding[];
-  readonly meters: readonly MeterStanding[];
-  readonly lots: readonly LotStanding[];
-  /** Doubts that are open or stay doubtful, over all gear, by the day on which they were found. */
-  readonly doubtful: readonly GearDoubtOf[];
-}
+const inOrder = <T extends GearHeadStanding>(found: readonly T[]): readonly T[] =>
+  [...found].sort(
+    (a, b) =>
+      Number(a.retired) - Number(b.retired) ||
+      a.number.localeCompare(b.number, 'en', { numeric: true }) ||
+      (a.id < b.id ? -1 : 1),
+  );
 
-export function gearStanding(_book: Book, _today: string): GearStanding {
-  return { pumps: [], meters: [], lots: [], doubtful: [] };
+export function gearStanding(book: Book, today: string): GearStanding {
+  const lots = byLot(book);
+  const standing = {
+    pumps: inOrder([...book.pumps.values()].map((pump) => pumpStanding(pump, book, today))),
+    meters: inOrder([...book.meters.values()].map((meter) => meterStanding(meter, today))),
+    lots: inOrder([...book.lots.values()].map((lot) => lotStanding(lot, lots.get(lot.id) ?? [], book, today))),
+  };
+  const all = [...standing.pumps, ...standing.meters, ...standing.lots].flatMap(({ doubts }) => doubts);
+  return {
+    ...standing,
+    doubtful: all
+      .filter(({ doubt }) => isDoubted(doubt))
+      .sort(newestFirst)
+      .reverse(),
+  };
 }

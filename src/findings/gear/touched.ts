@@ -10,6 +10,8 @@ export interface TouchedOne {
   readonly workerId: string | null;
   /** Number of the sample, revision of the custody sheet; null where it has none. */
   readonly number: string | null;
+  /** Key of the task group, of a determination that is not written yet; else null. */
+  readonly groupKey: string | null;
 }
 
 /** Each list by day, then by id. */
@@ -26,6 +28,8 @@ export interface Touched {
   readonly noticesIssued: readonly TouchedOne[];
   readonly noticesOwed: readonly TouchedOne[];
   readonly determinations: readonly TouchedOne[];
+  /** What may be written now, by site and group: `groupKey` is set. */
+  readonly determinationsNotWritten: readonly TouchedOne[];
   readonly reliances: readonly TouchedOne[];
   readonly duties: readonly TouchedOne[];
   readonly exposureRecords: readonly TouchedOne[];
@@ -40,6 +44,7 @@ export type GearPaper =
   | { readonly kind: 'box'; readonly id: string }
   | { readonly kind: 'exposureRecord'; readonly id: string }
   | { readonly kind: 'measurement'; readonly id: string }
+  | { readonly kind: 'measurements'; readonly ids: readonly string[] }
   | { readonly kind: 'sample'; readonly id: string };
 
 /** A doubt that something rests on. */
