@@ -7,8 +7,8 @@ import { setLines } from './lines.ts';
 import type { Measure, PageModel } from './pageModel.ts';
 import type { Piece } from './paginate.ts';
 import type { Paper } from './paper.ts';
-import type { Frame } from './pieces.ts';
-import { closing, fieldRows, footOf, headed, opening, paragraph } from './reading.ts';
+import { type FieldColumn, type Frame, fieldsPiece, fieldWidths } from './pieces.ts';
+import { closing, footOf, headed, opening, paragraph } from './reading.ts';
 import { gutterPt, type SetCell, tablePieces } from './table.ts';
 import type { TomorrowPumpText, TomorrowRow, TomorrowValues } from './tomorrowValues.ts';
 import type { StyleName } from './typography.ts';
@@ -33,14 +33,10 @@ const styleOf: Partial<Record<ColumnName, StyleName>> = { who: 'plainStrong', nu
 const rowPt = 25;
 const leastNumberPt = 62;
 
-/** A pump by its serial number, and when it was charged below it. */
-const pumpText = ({ serial, chargedOn }: TomorrowPumpText): string =>
-  chargedOn === null ? serial : `${serial}\n${en.charged(chargedOn)}`;
-
 const cellTexts = (row: TomorrowRow): Record<ColumnName, string> => ({
   who: row.who ?? '',
   task: row.tasks.join(', '),
-  pump: row.pump === null ? '' : pumpText(row.pump),
+  pump: row.pump?.serial ?? '',
   lot: row.lotNumber ?? '',
   number: row.sampleNumber === null ? '' : spacedDigits(row.sampleNumber),
   minutes: row.leastMin === null ? '' : en.minutes(row.leastMin),
@@ -75,19 +71,45 @@ function wearers(frame: Frame, { rows }: TomorrowValues): Piece[] {
 const oneLinePump = ({ serial, chargedOn }: TomorrowPumpText): string =>
   chargedOn === null ? serial : `${serial} (${en.charged(chargedOn)})`;
 
+const mostListedCount = 24;
+/** The first of many numbers; the rest is counted. */
+const listed = (numbers: readonly string[]): string[] => {
+  const shown = numbers.slice(0, mostListedCount).map(spacedDigits);
+  return numbers.length > mostListedCount ? [...shown, en.others(numbers.length - mostListedCount)] : shown;
+};
+
+const labelPt = 92;
+
 function beside(frame: Frame, values: TomorrowValues): Piece[] {
   const { sparePumps, spareNumbers, blankNumbers, meters, remark } = values;
   const list = (texts: readonly string[]) => (texts.length === 0 ? en.none : texts.join('; '));
   const { labels } = en;
-  const rows: [string, string][] = [
-    [labels.sparePumps, list(sparePumps.map(oneLinePump))],
-    [labels.spareCassettes, en.spareNumbers(values.spareCassettesCount, spareNumbers.map(spacedDigits))],
-    [labels.blanks, en.blanksNeeded(values.blanksCount, values.cassettesCount, blankNumbers.map(spacedDigits))],
-    [labels.chargedBy, values.chargedBy ?? en.nobodyCharges],
-    [labels.meters, list(meters.map(({ serial, dueOn }) => en.meter(serial, dueOn)))],
-    ...(remark === null || remark === '' ? [] : [[labels.remark, remark] as [string, string]]),
+  const { valuePt } = fieldWidths(frame, 2, labelPt);
+  const field = (label: string, value: string) => ({
+    label,
+    value: setLines(frame.measure, value, 'value', valuePt),
+  });
+  const columns: FieldColumn[] = [
+    {
+      heading: en.beside,
+      fields: [
+        field(labels.sparePumps, list(sparePumps.map(oneLinePump))),
+        field(labels.spareCassettes, en.spareNumbers(values.spareCassettesCount, listed(spareNumbers))),
+        field(labels.blanks, en.blanksNeeded(values.blanksCount, values.cassettesCount, listed(blankNumbers))),
+      ],
+    },
+    {
+      heading: en.gear,
+      fields: [
+        field(labels.chargedBy, values.chargedBy ?? en.nobodyCharges),
+        field(labels.meters, list(meters.map(({ serial, dueOn }) => en.meter(serial, dueOn)))),
+      ],
+    },
   ];
-  return [...headed(frame, en.beside, 9), ...fieldRows(frame, rows, { style: 'plain', underPt: 2 })];
+  return [
+    fieldsPiece(frame, columns, labelPt, 9),
+    ...(remark === null || remark === '' ? [] : paragraph(frame, en.remark(remark), 'plain', 6)),
+  ];
 }
 
 const mostDutiesCount = 6;

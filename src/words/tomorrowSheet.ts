@@ -2,7 +2,7 @@
 import { formatDay, formatList, formatMinutes } from './quantity.ts';
 
 export const en = {
-  title: 'Tomorrow',
+  title: 'Sheet for the day',
   documentTitle: (site: string, workOn: string) => `Sheet for the day, ${site}, ${workOn}`,
   lead: (site: string, workOn: string) => `${site}, ${formatDay(workOn, 'en', 'weekday')}`,
   asked: {
@@ -36,8 +36,10 @@ export const en = {
     blanks: 'Field blanks',
     chargedBy: 'Charges the pumps',
     meters: 'Flow meters',
-    remark: 'Remark',
   },
+  gear: 'Charging and flow meters',
+  remark: (text: string) => `Remark: ${text}`,
+  others: (count: number) => `${count} more`,
   none: 'none',
   nobodyCharges: 'not said',
   spareNumbers: (count: number, spaced: readonly string[]) =>
