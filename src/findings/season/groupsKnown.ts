@@ -52,18 +52,19 @@ class Gathering {
 
 const note = (into: Map<string, string | null>, id: string | null, on: string | null): void => {
   if (id === null) return;
-  const before = into.get(id) ?? null;
-  into.set(id, before === null || (on !== null && on > before) ? on : before);
+  const before = into.get(id);
+  if (before === undefined || before === null) into.set(id, on);
+  else if (on !== null && on > before) into.set(id, on);
 };
 
 function addDays({ groups, today }: DutiesOfBook, into: Gathering): void {
   for (const { key, days, ...named } of groups.values()) {
     const own = into.at(key, named);
+    own.daysCount += days.length;
     for (const { workOn, siteId, workerId } of days) {
       const on = workOn > today ? null : workOn;
       note(own.lastDoneBySite, siteId, on);
       note(own.lastDoneByWorker, workerId, on);
-      own.daysCount += 1;
     }
   }
 }
@@ -73,17 +74,21 @@ const settingOf = (key: string): Named['setting'] => (key.startsWith('outdoors|'
 const byDay = (a: Measurement, b: Measurement): number =>
   a.workOn < b.workOn ? -1 : a.workOn > b.workOn ? 1 : a.id < b.id ? -1 : 1;
 
+/** Written down in the order of days, as nearly always, they are left as they are. */
+const isInOrder = (ones: readonly Measurement[]): boolean =>
+  ones.every((one, at) => at === 0 || byDay(ones[at - 1] ?? one, one) <= 0);
+
 function addMeasurements({ measurements }: DutiesOfBook, book: Book, into: Gathering): void {
   const boxedIds = boxedIdsOf(book);
   for (const one of measurements.values()) {
     if (!bearsOn(one, boxedIds)) continue;
     const { groupKey, siteId, workerId } = one;
-    const own = into.at(groupKey, { ...one, setting: settingOf(groupKey) });
+    const own = into.found.get(groupKey) ?? into.at(groupKey, { ...one, setting: settingOf(groupKey) });
     own.measurements.push(one);
     note(own.lastDoneBySite, siteId, null);
     note(own.lastDoneByWorker, workerId, null);
   }
-  for (const { measurements: own } of into.found.values()) own.sort(byDay);
+  for (const { measurements: own } of into.found.values()) if (!isInOrder(own)) own.sort(byDay);
 }
 
 function addReliances({ reliances, sites }: Book, into: Gathering): void {

@@ -95,18 +95,23 @@ interface Sight {
   readonly key: string;
   /** First day of its life; null where nobody knows. */
   readonly fromOn: string | null;
+  /** Of a worker, of this work, oldest first: looked up once. */
+  readonly ownOf: (workerId: string) => readonly Measurement[];
 }
 
 function sightOf(plan: PlanRecord, book: Book, duties: DutiesOfBook): Sight {
   const zone = book.sites.get(plan.siteId ?? '')?.zone;
   const at = plan.plannedAt;
   const fromOn = at === undefined ? null : zone === undefined ? at.slice(0, 10) : dayOf(at, zone);
-  return { plan, book, duties, key: planKeyOf(plan), fromOn };
+  const key = planKeyOf(plan);
+  const own = new Map<string, readonly Measurement[]>();
+  const ownOf = (workerId: string): readonly Measurement[] => {
+    const found = own.get(workerId) ?? measuredBy(workerId, duties).filter((one) => isOfPlan(one, key, plan.siteId));
+    own.set(workerId, found);
+    return found;
+  };
+  return { plan, book, duties, key, fromOn, ownOf };
 }
-
-/** Of this worker, of this work, oldest first. */
-const ownOf = ({ plan, key, duties }: Sight, workerId: string): readonly Measurement[] =>
-  measuredBy(workerId, duties).filter((one) => isOfPlan(one, key, plan.siteId));
 
 /** In the plan's life; where nobody knows when it began, only after the day of the slot. */
 const isInLife = ({ workOn }: Measurement, slot: Slot, fromOn: string | null): boolean => {
@@ -121,9 +126,9 @@ function filled(slots: readonly Slot[], sight: Sight): ReadonlyMap<number, Said>
   const take = (place: number, fits: (one: Measurement, slot: Slot) => boolean): void => {
     const slot = slots[place];
     if (!slot || found.has(place)) return;
-    const one = ownOf(sight, slot.workerId).find(
-      (each) => !used.has(each) && fits(each, slot) && stateOf(each, sight.book) !== 'toDo',
-    );
+    const one = sight
+      .ownOf(slot.workerId)
+      .find((each) => !used.has(each) && fits(each, slot) && stateOf(each, sight.book) !== 'toDo');
     if (!one) return;
     used.add(one);
     found.set(place, ofMeasurement(one, stateOf(one, sight.book), null));
@@ -142,9 +147,9 @@ function leftOver(slot: Slot, sight: Sight): Said {
   const { plan, duties, key, fromOn } = sight;
   const { workerId, workOn } = slot;
   const isOn = (on: string): boolean => workOn === null || on === workOn;
-  const inVain = ownOf(sight, workerId).findLast(
-    (one) => isOn(one.workOn) && isInLife(one, slot, fromOn) && stateOf(one, sight.book) === 'toDo',
-  );
+  const inVain = sight
+    .ownOf(workerId)
+    .findLast((one) => isOn(one.workOn) && isInLife(one, slot, fromOn) && stateOf(one, sight.book) === 'toDo');
   if (inVain) return ofMeasurement(inVain, 'toDo', inVainWhy(inVain));
   // by now whatever was measured that day was of other work, or at another site
   const other = measuredBy(workerId, duties).findLast(
