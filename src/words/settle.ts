@@ -6,6 +6,7 @@ export const en = {
   intro: 'What was said twice and differently. Until somebody settles it, the careful side judges.',
   empty: 'Nothing is open. There is nothing to settle.',
   toToday: 'Go to Today',
+  gearHeading: 'Gear that was found bad',
   back: 'To the list',
   lookingThrough: (done: number, total: number) => `Looking through the custody sheets: ${done} of ${total} boxes`,
   lookedUpTo: (count: number) =>
@@ -37,6 +38,7 @@ export const en = {
     void: 'Until then the void judges: a high figure counts as at least so much, a low one proves nothing',
     number: 'Until then none of them proves that anything was low: nobody can say whose result is whose',
     record: 'Until then the record judges, not the sheet',
+    gear: 'Until then whatever rests on it proves nothing low',
     missing: (day: string) => `Until then no day up to ${formatDay(day)} proves that anything was low`,
   },
   conflict: {

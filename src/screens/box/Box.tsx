@@ -4,16 +4,19 @@
  */
 import { dayOf } from '#core/calendar.ts';
 import { custodyGaps, type Gap } from '#findings/gaps.ts';
+import { gearDoubtsOfPaper } from '#findings/gear/gearDoubtsOf.ts';
 import { sheetMatter } from '#findings/openMatters.ts';
 import { ErrorSummary } from '#parts/ErrorSummary.tsx';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
+import { RestsOn } from '#parts/RestsOn.tsx';
 import type { Book, BoxRecord } from '#records/book.ts';
 import { deviceZone } from '#store/device.ts';
 import { type KeptFile, useKeptFile } from '#store/hooks/useKeptFile.ts';
 import { useBookMeta, useBoxBook } from '#store/hooks.ts';
 import { en } from '#words/box.ts';
+import { restsLines } from '#words/gearLines.ts';
 import { formatDay } from '#words/quantity.ts';
 import { differenceSentences } from '#words/sheetDifferences.ts';
 import { BoxInside } from './BoxInside.tsx';
@@ -68,6 +71,7 @@ function BoxPage({ box, book, by }: BoxPageProps) {
       <ErrorSummary errors={making.errors} />
       <Missing heading={words.stops} gaps={gaps.filter(({ weight }) => weight === 'stops')} />
       <Differs sentences={different} />
+      <RestsOn lines={restsLines(gearDoubtsOfPaper({ kind: 'box', id: box.id }, book))} paper={issue !== undefined} />
       <BoxSheets issues={box.issues} zone={where.zone} />
       {file.state === 'missing' && <p>{words.notHere}</p>}
       <Outcome file={file} />

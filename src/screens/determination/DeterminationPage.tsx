@@ -1,10 +1,13 @@
 /** One task group at one site: what may be written, what stands against it, the form, and what was written before. */
+import { gearDoubtsOfPaper } from '#findings/gear/gearDoubtsOf.ts';
 import { ErrorSummary } from '#parts/ErrorSummary.tsx';
 import { Line, Lines, Particulars } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { Page } from '#parts/Page.tsx';
+import { RestsOn } from '#parts/RestsOn.tsx';
 import { en as words } from '#words/determinationScreen.ts';
+import { restsLines } from '#words/gearLines.ts';
 import { formatDay, formatEstimate, formatQuantity } from '#words/quantity.ts';
 import { AskedFields } from './AskedFields.tsx';
 import { Blocks } from './Blocks.tsx';
@@ -34,6 +37,7 @@ export function DeterminationPage({ here, by }: DeterminationPageProps) {
     >
       <ErrorSummary errors={writing.errors} />
       {finding.writtenId !== null && finding.differsFromRecord && <Notice kind="alert">{words.differs}</Notice>}
+      <RestsOn lines={restsLines(gearDoubtsOfPaper({ kind: 'measurements', ids: finding.measurementIds }, book))} />
       <Written here={here} />
       <p>
         <strong>{words.outcome[finding.outcome]}</strong>

@@ -3,7 +3,9 @@ import type { ReactNode } from 'react';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
+import { RestsOn } from '#parts/RestsOn.tsx';
 import { en as words } from '#words/exposure.ts';
+import { restsLines } from '#words/gearLines.ts';
 import { Cautions } from './Cautions.tsx';
 import type { Part } from './Day.tsx';
 import { DayFigures, DayWorkings, ShiftFigures } from './DayFigures.tsx';
@@ -43,6 +45,7 @@ export function DayPage({ day, heading, over, onPart }: DayPageProps) {
       <Standings finding={finding} />
       <ShiftFigures finding={finding} withWorkings={!wide} />
       <Reasons finding={finding} />
+      <RestsOn lines={restsLines(day.gearDoubts)} />
       <StandingsBeside day={day} />
       <Minutes day={day} onSay={onPart} />
       <Said day={day} onPart={onPart} />

@@ -1,5 +1,7 @@
 /** The day with what its forms and tables need: the record, names, and the zone in which its times are said. */
 import { wallTimeOf } from '#core/calendar.ts';
+import { gearDoubtsOfPaper } from '#findings/gear/gearDoubtsOf.ts';
+import type { GearDoubtOf } from '#findings/gear/touched.ts';
 import type { WorkdayFinding } from '#findings/workday.ts';
 import type { Book, BookRecord, SampleRecord, WorkdayRecord } from '#records/book.ts';
 import { deviceZone } from '#store/device.ts';
@@ -16,6 +18,8 @@ export interface DayOn {
   readonly zone: string;
   /** Wall time at the site, with the day when it is another one. */
   readonly clock: (at: string) => string;
+  /** Gear that it rests on and that was found bad, settled or not. */
+  readonly gearDoubts: readonly GearDoubtOf[];
   /** What the book shows beside the rule, and the firm's own limits; null where nothing was chosen. */
   readonly limits: NonNullable<BookRecord['limits']> | null;
 }
@@ -36,6 +40,7 @@ export function dayOn(workdayId: string, book: Book, finding: WorkdayFinding): D
     siteName: samples.length === 0 ? '' : (site?.name ?? ''),
     zone,
     clock: (at) => wallTimeOf(at, zone).time,
+    gearDoubts: gearDoubtsOfPaper({ kind: 'measurement', id: workdayId }, book),
     limits: book.book?.limits ?? null,
   };
 }

@@ -1,12 +1,15 @@
 /** The page of one result that is to be told: how it stands, the notice being made or given, and every notice made before. */
 import { useState } from 'react';
+import { gearDoubtsOfPaper } from '#findings/gear/gearDoubtsOf.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Notice as Told } from '#parts/Notice.tsx';
 import { Page } from '#parts/Page.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
+import { RestsOn } from '#parts/RestsOn.tsx';
 import { deviceZone } from '#store/device.ts';
 import { type KeptFile, useKeptFile } from '#store/hooks/useKeptFile.ts';
+import { restsLines } from '#words/gearLines.ts';
 import { en as words } from '#words/noticeScreen.ts';
 import { formatDay } from '#words/quantity.ts';
 import { GiveForm } from './GiveForm.tsx';
@@ -49,6 +52,10 @@ export function NoticePage({ here, by }: NoticePageProps) {
       aside={isMaking ? <Preview here={here} text={making.draft.value} /> : <Beside here={here} />}
     >
       <Standing here={here} />
+      <RestsOn
+        lines={restsLines(gearDoubtsOfPaper({ kind: 'measurement', id: measurement.id }, here.book))}
+        paper={current !== null}
+      />
       {isMaking ? (
         <MakeForm here={here} making={making} />
       ) : (

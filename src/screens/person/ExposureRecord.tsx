@@ -4,15 +4,18 @@
  */
 import { dayOf } from '#core/calendar.ts';
 import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
+import { gearDoubtsOfPaper } from '#findings/gear/gearDoubtsOf.ts';
 import { Choice } from '#parts/Choice.tsx';
 import { ErrorSummary, errorOf } from '#parts/ErrorSummary.tsx';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
+import { RestsOn } from '#parts/RestsOn.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import { deviceZone, now } from '#store/device.ts';
 import { useFoundInBook } from '#store/hooks/useDuties.ts';
 import { useBookMeta, useWorkdayBook } from '#store/hooks.ts';
+import { restsLines } from '#words/gearLines.ts';
 import { en } from '#words/person.ts';
 import { en as papers } from '#words/printPapers.ts';
 import { RecordsMade } from './RecordsMade.tsx';
@@ -59,6 +62,10 @@ function RecordForm({ here, by }: { readonly here: RecordHere; readonly by: stri
       aside={<RecordsMade here={here} />}
     >
       <ErrorSummary errors={errors} />
+      <RestsOn
+        lines={restsLines(gearDoubtsOfPaper({ kind: 'exposureRecord', id: here.finding.workdayId }, here.book))}
+        paper={again}
+      />
       <p>{words.intro}</p>
       <TextField
         name="to"

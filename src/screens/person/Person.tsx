@@ -5,12 +5,15 @@
 import { dayOf } from '#core/calendar.ts';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
+import { gearDoubtsOfPaper } from '#findings/gear/gearDoubtsOf.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
+import { RestsOn } from '#parts/RestsOn.tsx';
 import type { Book, PersonRecord } from '#records/book.ts';
 import { deviceZone, now } from '#store/device.ts';
 import { useFoundInBook } from '#store/hooks/useDuties.ts';
+import { restsLines } from '#words/gearLines.ts';
 import { en as words } from '#words/person.ts';
 import { Courses } from './Courses.tsx';
 import { DaysAtOrAbove } from './DaysAtOrAbove.tsx';
@@ -67,6 +70,7 @@ function OnePerson({ person, duties, book }: OnePersonProps) {
         </>
       }
     >
+      <RestsOn lines={restsLines(gearDoubtsOfPaper({ kind: 'measurements', ids: daysOf(shared) }, book))} />
       <Courses {...shared} />
       <DaysAtOrAbove {...shared} />
       <Respirators {...shared} />
@@ -79,6 +83,10 @@ interface OfPerson {
   readonly duties: DutiesOfBook;
   readonly book: Book;
 }
+
+/** The worker's own measured days. */
+const daysOf = ({ personId, duties, book }: OfPerson): readonly string[] =>
+  measuredDays(personId, duties, book).map(({ measurement }) => measurement.id);
 
 function NoticesTold({ personId, duties, book }: OfPerson) {
   const text = words.notices;

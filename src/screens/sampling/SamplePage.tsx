@@ -1,14 +1,17 @@
 /** How the pump stands, its minutes and litres, the one thing to do, what else happened, and the story so far. */
 import { useLocation } from 'wouter';
 import { wallTimeOf } from '#core/calendar.ts';
+import { gearDoubtsOfPaper } from '#findings/gear/gearDoubtsOf.ts';
 import { BigNumber } from '#parts/BigNumber.tsx';
 import { ErrorSummary } from '#parts/ErrorSummary.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
+import { RestsOn } from '#parts/RestsOn.tsx';
 import { Saved } from '#parts/Saved.tsx';
 import { happenedNow } from '#store/device.ts';
 import { useWrite } from '#store/hooks/useWrite.ts';
+import { restsLines } from '#words/gearLines.ts';
 import { en as words } from '#words/sampling.ts';
 import { notWritten } from '#words/saving.ts';
 import { Before } from './Before.tsx';
@@ -78,6 +81,7 @@ export function SamplePage({ sampling }: { readonly sampling: Sampling }) {
       {(standing === 'stopped' || (standing === 'void' && sample.sampleKind === 'air')) && (
         <Finished sampling={sampling} />
       )}
+      <RestsOn lines={restsLines(gearDoubtsOfPaper({ kind: 'sample', id: sample.id }, sampling.book))} />
       <Saved state={writing.state} at={savedAt} />
       <WhatNow sampling={sampling} standing={standing} onStop={() => void tap('stop')} />
     </Page>

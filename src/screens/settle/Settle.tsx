@@ -2,6 +2,8 @@
  * Supervisor or office, after a file of another device was taken in, or when a figure says that something is in dispute: a short list,
  * what holds up most first. Each line opens a page of its own; nothing settles itself.
  */
+import { dayOf } from '#core/calendar.ts';
+import { gearStanding } from '#findings/gear/gearStanding.ts';
 import { openMatters, type SheetMatter, sheetMatter } from '#findings/openMatters.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
@@ -9,9 +11,10 @@ import { Notice } from '#parts/Notice.tsx';
 import { Page } from '#parts/Page.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import type { Book } from '#records/book.ts';
-import { deviceZone } from '#store/device.ts';
+import { deviceZone, now } from '#store/device.ts';
 import { useDevices } from '#store/hooks/useFactsAbout.ts';
 import { useOpenRecords, useThroughBoxes } from '#store/hooks/useOpenMatters.ts';
+import { doubtLines, gearLinePath } from '#words/gearLines.ts';
 import { en as words } from '#words/settle.ts';
 import { inOrder, lineOf } from './lineOf.ts';
 import { matterPath, zoneOf } from './settling.ts';
@@ -36,7 +39,9 @@ export function Settle() {
   const inBook = openMatters(book).filter(({ kind }) => kind !== 'sheetDiffers');
   const bookOfSheet = new Map(sheets.found.map((one) => [one.matter.key, one.book]));
   const matters = inOrder([...inBook, ...sheets.found.map(({ matter }) => matter)]);
-  const nothing = matters.length === 0 && sheets.ended;
+  // What was found bad is decided on the page of the gear itself.
+  const doubts = doubtLines(gearStanding(book, dayOf(now(), deviceZone())).doubtful);
+  const nothing = matters.length === 0 && doubts.length === 0 && sheets.ended;
   return (
     <Page heading={words.heading} back="/" action={nothing && <MainAction to="/">{words.toToday}</MainAction>}>
       {book.takingIn === true && (
@@ -60,6 +65,15 @@ export function Settle() {
               </Line>
             );
           })}
+        </Lines>
+      )}
+      {doubts.length > 0 && (
+        <Lines heading={words.gearHeading}>
+          {doubts.map((line) => (
+            <Line key={gearLinePath(line)} to={gearLinePath(line)} detail={words.meanwhile.gear}>
+              {line.sentence}
+            </Line>
+          ))}
         </Lines>
       )}
       <p role="status">
