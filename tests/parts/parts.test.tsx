@@ -13,6 +13,7 @@ import type { Example } from '#parts/examples/example.ts';
 import { examples as fields } from '#parts/examples/fields.tsx';
 import { exampleWorking, examples as figures } from '#parts/examples/figures.tsx';
 import { examples as photos } from '#parts/examples/photos.tsx';
+import { examples as plots } from '#parts/examples/plots.tsx';
 import { examples as sayings } from '#parts/examples/sayings.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -21,7 +22,7 @@ import { WorkingView } from '#parts/WorkingView.tsx';
 import { withNumbers } from '#words/workingNumbers.ts';
 
 afterEach(cleanup);
-const all: readonly Example[] = [...fields, ...choices, ...figures, ...photos, ...sayings];
+const all: readonly Example[] = [...fields, ...choices, ...figures, ...photos, ...plots, ...sayings];
 const show = (part: string, name: string) => {
   const example = all.find((each) => each.part === part && each.name === name);
   if (!example) throw new Error(`no example ${part}, ${name}`);

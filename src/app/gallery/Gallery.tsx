@@ -5,6 +5,7 @@ import type { Example } from '#parts/examples/example.ts';
 import { examples as fields } from '#parts/examples/fields.tsx';
 import { examples as figures } from '#parts/examples/figures.tsx';
 import { examples as photos } from '#parts/examples/photos.tsx';
+import { examples as plots } from '#parts/examples/plots.tsx';
 import { examples as sayings } from '#parts/examples/sayings.tsx';
 import { Page } from '#parts/Page.tsx';
 import { en as words } from '#words/shell.ts';
@@ -34,6 +35,7 @@ export function Gallery() {
       aside={
         <>
           <Group examples={figures} />
+          <Group examples={plots} />
           <Group examples={calm} />
         </>
       }
