@@ -58,6 +58,8 @@ export const en = {
       noticesOwed: (n: number) => count(n, 'notice to be given', 'notices to be given'),
       noticesIssued: (n: number) => count(n, 'notice made', 'notices made'),
       determinations: (n: number) => count(n, 'determination', 'determinations'),
+      determinationsNotWritten: (n: number) =>
+        count(n, 'determination not written yet', 'determinations not written yet'),
       reliances: (n: number) => count(n, 'job that relies on one', 'jobs that rely on one'),
       duties: (n: number) => count(n, 'thing to do', 'things to do'),
       exposureRecords: (n: number) => count(n, 'exposure record', 'exposure records'),
@@ -70,6 +72,7 @@ export const en = {
       noticesOwed: 'Notices to be given',
       noticesIssued: 'Notices made',
       determinations: 'Determinations written',
+      determinationsNotWritten: 'Determinations not written yet',
       reliances: 'Jobs that rely on an earlier measurement',
       duties: 'To do',
       exposureRecords: 'Exposure records handed out',

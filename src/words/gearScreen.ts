@@ -134,7 +134,7 @@ export const en = {
     box: (laboratory: string, day: string) => `Box for ${laboratory}, ${formatDay(day)}`,
     noBox: 'None of it went into a box yet.',
     ofLot: (samples: number, blanks: number, needed: number) =>
-      `${count(samples, 'sample', 'samples')} and ${count(blanks, 'blank', 'blanks')} of this lot; the box needs ${count(needed, 'blank', 'blanks')} in all`,
+      `${count(samples, 'sample', 'samples')} and ${count(blanks, 'field blank', 'field blanks')} of this lot${needed === 0 ? '' : `; so many samples ask for ${count(needed, 'field blank', 'field blanks')}`}`,
     noBlankOfLot: 'no blank of this lot went with it',
     none: 'Nothing of this lot was used yet.',
     usedHeading: 'Samples and blanks of this lot',

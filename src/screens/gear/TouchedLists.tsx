@@ -21,6 +21,7 @@ const lists: readonly List[] = [
   'noticesOwed',
   'noticesIssued',
   'determinations',
+  'determinationsNotWritten',
   'reliances',
   'exposureRecords',
   'custodySheets',
@@ -82,7 +83,7 @@ const enc = encodeURIComponent;
 /** A worker's day is named by worker and day; what others measured by an id of its own. */
 const isDay = (id: string): boolean => id.includes('.');
 
-function pathTo(list: List, { id, siteId }: TouchedOne, { book }: GearHere): string {
+function pathTo(list: List, { id, siteId, groupKey }: TouchedOne, { book }: GearHere): string {
   const ofMeasurement = (measurementId: string): string =>
     isDay(measurementId) ? `/day/${measurementId}` : `/story/${enc(`reported:${measurementId}`)}`;
   switch (list) {
@@ -100,6 +101,8 @@ function pathTo(list: List, { id, siteId }: TouchedOne, { book }: GearHere): str
       return `/notice/${enc(book.notices.get(id)?.issued.measurementId ?? id)}`;
     case 'determinations':
       return `/determination/${book.determinations.get(id)?.written.siteId ?? siteId ?? ''}`;
+    case 'determinationsNotWritten':
+      return `/determination/${siteId ?? ''}?group=${enc(groupKey ?? '')}`;
     case 'reliances':
       return `/shift/${book.reliances.get(id)?.shiftId ?? ''}/rely`;
     case 'exposureRecords':
@@ -109,7 +112,7 @@ function pathTo(list: List, { id, siteId }: TouchedOne, { book }: GearHere): str
   }
 }
 
-const recordKinds: Readonly<Record<Exclude<List, 'duties'>, string>> = {
+const recordKinds: Readonly<Record<Exclude<List, 'duties' | 'determinationsNotWritten'>, string>> = {
   samples: 'sample',
   workdays: 'workday',
   measurements: 'workday',
@@ -121,11 +124,12 @@ const recordKinds: Readonly<Record<Exclude<List, 'duties'>, string>> = {
   custodySheets: 'box',
 };
 
-function nameOf(list: List, { id }: TouchedOne, { book, duties }: GearHere): string {
+function nameOf(list: List, { id, siteId }: TouchedOne, { book, duties }: GearHere): string {
   if (list === 'duties') {
     const duty = duties.duties.find((one) => one.id === id);
     return duty === undefined ? recordName('duty:', book) : whatToDo(duty, dutyNames(book, 'names'));
   }
+  if (list === 'determinationsNotWritten') return recordName(`site:${siteId ?? ''}`, book);
   const kind = recordKinds[list];
   return recordName(`${kind === 'workday' && !isDay(id) ? 'reported' : kind}:${id}`, book);
 }
