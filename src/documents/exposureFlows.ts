@@ -1,4 +1,6 @@
 /** Of the exposure record: flow checks with every reading, the flow meters' certificates, and the field blanks. */
+import { type CertificateSaid, certificateInForce } from '#findings/gear/certificateInForce.ts';
+import { dayOfCheck } from '#findings/gear/doubtsOf.ts';
 import type { FlowCheckRecord, MeterRecord, SampleRecord } from '#records/book.ts';
 import { en } from '#words/exposureRecord.ts';
 import { en as gear } from '#words/gear.ts';
@@ -31,10 +33,27 @@ function checkField(check: FlowCheckRecord, recording: Recording): PrintedField 
   return [words.check(check.purpose, naming.nameOf(check.pumpId) ?? en.notKnown), [said, ...more].join('; ')];
 }
 
-function meterField({ serial, meterKind, certificateOn, dueOn, pairs }: MeterRecord): PrintedField {
+/** A certificate as it was in force on the day of a check. */
+function meterField(
+  { serial, meterKind }: MeterRecord,
+  { certificateOn, dueOn, pairs }: CertificateSaid,
+): PrintedField {
   const said = words.meterIs(gear.meter.kinds[meterKind], certificateOn, dueOn);
   const certified = pairs.map(({ readLPerMin, trueLPerMin }) => words.pair(flow(readLPerMin), flow(trueLPerMin)));
   return [words.meter(serial), certified.length === 0 ? said : `${said}; ${words.pairs(certified.join('; '))}`];
+}
+
+/** Each flow meter once for each certificate that held on the days of the checks; of two that differ both. */
+function meterFields(checks: readonly FlowCheckRecord[], { book }: Recording): PrintedField[] {
+  const found = new Map<string, PrintedField>();
+  for (const check of checks) {
+    const meter = book.meters.get(check.meterId);
+    if (!meter) continue;
+    const inForce = certificateInForce(meter, dayOfCheck(check, book));
+    for (const one of [inForce, ...inForce.differing])
+      found.set(`${meter.id} ${one.because.join()}`, meterField(meter, one));
+  }
+  return [...found.values()];
 }
 
 /** The checks that the day's samples rest on, in the order of their times. */
@@ -51,11 +70,9 @@ export function checksOf({ book, finding }: Recording): FlowCheckRecord[] {
 
 export function flowsSection(recording: Recording): PrintedSection {
   const checks = checksOf(recording);
-  const meterIds = new Set(checks.map(({ meterId }) => meterId));
-  const meters = [...meterIds].flatMap((id) => recording.book.meters.get(id) ?? []);
   return {
     heading: words.heading,
-    fields: [...checks.map((check) => checkField(check, recording)), ...meters.map(meterField)],
+    fields: [...checks.map((check) => checkField(check, recording)), ...meterFields(checks, recording)],
     lines: checks.length === 0 ? [en.notKnown] : [],
   };
 }

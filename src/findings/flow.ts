@@ -6,7 +6,7 @@ import { recorded, type Term } from '#core/formula.ts';
 import { meanOfReadings, readingHalfWidth, readingMidpoint } from '#core/reading.ts';
 import type { Book, FlowCheckRecord, MeterRecord } from '#records/book.ts';
 import { flowTolerance } from '#reference/flowTolerance.ts';
-import { certificateInForce } from './gear/certificateInForce.ts';
+import { certificateInForce, judgingDueOn } from './gear/certificateInForce.ts';
 import { type DaysOfUse, dayOfCheck, daysOfCheck, doubtsOn, factorsOn } from './gear/doubtsOf.ts';
 import { localFlow } from './meter.ts';
 import { readingsCount } from './practice.ts';
@@ -86,10 +86,9 @@ function addMeterReasons(meter: MeterRecord | undefined, checkedOn: string, days
     found.push(reason('meterNotInBook'));
     return;
   }
-  const { certificateOn, because, differing, ...inForce } = certificateInForce(meter, checkedOn);
-  // of two certificates that differ the one that asks for more: no due day, then the earlier one
-  const dueDays = [inForce, ...differing].map((one) => one.dueOn);
-  const dueOn = dueDays.some((day) => day === null) ? null : (dueDays.sort()[0] ?? null);
+  const inForce = certificateInForce(meter, checkedOn);
+  const { certificateOn, because } = inForce;
+  const dueOn = judgingDueOn(inForce);
   if (dueOn === null) found.push(reason('meterDueNotKnown', because));
   else if (checkedOn > dueOn) found.push(reason('meterOutOfDate', because, { dueOn }));
   if (certificateOn === null) found.push(reason('meterCertificateNotKnown', because));

@@ -22,8 +22,7 @@ export interface CertificateInForce extends CertificateSaid {
 }
 
 /** The facts of the entry: those of newer certificates, of doubts and of whose it is change nothing in it. */
-function entryFactIds({ factIds, certificates = [], doubts = [], held, charges }: MeterRecord & { charges?: unknown }) {
-  void charges;
+function entryFactIds({ factIds, certificates = [], doubts = [], held }: MeterRecord): readonly string[] {
   const beside = new Set(certificates.map(({ factId }) => factId));
   for (const { factId, settled } of doubts) {
     beside.add(factId);
@@ -87,4 +86,10 @@ export function certificateInForce(meter: MeterRecord, onDay: string): Certifica
   const others = made.slice(0, -1).filter(({ certificateOn }) => certificateOn === newest.certificateOn);
   if (entry.certificateOn === null && mayBeNewest(entry, newest.certificateOn ?? '')) others.push(entry);
   return { ...newest, differing: others.filter((one) => heldTo(one) !== heldTo(newest)) };
+}
+
+/** Of two certificates that differ the one that asks for more: no due day, then the earlier one. */
+export function judgingDueOn({ dueOn, differing }: CertificateInForce): string | null {
+  const days = [dueOn, ...differing.map((one) => one.dueOn)];
+  return days.includes(null) ? null : (days.sort()[0] ?? null);
 }

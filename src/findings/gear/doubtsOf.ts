@@ -61,6 +61,10 @@ export function touchesDays(doubt: GearDoubt, fromOn: string, toOn = fromOn): bo
   return (doubt.fromOn === null || doubt.fromOn <= toOn) && (last === null || fromOn <= last);
 }
 
+/** Does what rests on the gear on this day prove nothing low? */
+export const isDoubtedOn = (gear: GearBeside | null | undefined, onDay: string): boolean =>
+  (gear?.doubts ?? []).some((doubt) => isDoubted(doubt) && touchesDays(doubt, onDay));
+
 export const gearNumberOf = ({ serial, lotNumber, id }: GearRecord): string => serial ?? lotNumber ?? id;
 
 const none: readonly Reason[] = [];

@@ -2,10 +2,12 @@
  * One day at one site, the evening before: who wears what, what lies ready beside it, and what is still missing. Read from what was
  * made ready (`dayPrepared.v1`), else from the plans that name this day. It proves nothing and ends no duty.
  */
+
 import type { Book, DayPlanRecord, PumpRecord } from '#records/book.ts';
 import { blanksNeeded } from '../blanks.ts';
 import type { DutiesOfBook } from '../duties/dutiesOfBook.ts';
 import type { Duty } from '../duties/list/duty.ts';
+import { certificateInForce, judgingDueOn } from '../gear/certificateInForce.ts';
 import { tomorrowCautions } from './tomorrowCautions.ts';
 import type { Tomorrow, TomorrowLot, TomorrowMeter, TomorrowPump, TomorrowWearer } from './tomorrowDay.ts';
 import { plannedWearers, type Wearer } from './tomorrowWearers.ts';
@@ -40,10 +42,11 @@ function lotOf(book: Book, id: string | null): TomorrowLot | null {
 function metersOn(book: Book, day: string): TomorrowMeter[] {
   return [...book.meters.values()]
     .filter(({ held }) => !held?.retired)
-    .map(({ id, serial, dueOn, certificates }) => {
-      const newer = certificates?.findLast(({ certificateOn }) => certificateOn <= day);
-      return { meterId: id, serial, dueOn: newer ? newer.dueOn : dueOn };
-    })
+    .map((meter) => ({
+      meterId: meter.id,
+      serial: meter.serial,
+      dueOn: judgingDueOn(certificateInForce(meter, day)),
+    }))
     .sort((a, b) => (a.dueOn ?? '').localeCompare(b.dueOn ?? '') || a.serial.localeCompare(b.serial));
 }
 

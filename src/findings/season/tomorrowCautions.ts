@@ -1,6 +1,7 @@
 /** What is still missing for a day, or wrong with what lies ready for it. Told on screen and paper; stops nobody. */
 import { addDays, dayOf } from '#core/calendar.ts';
-import type { Book, GearBeside } from '#records/book.ts';
+import type { Book } from '#records/book.ts';
+import { isDoubtedOn } from '../gear/doubtsOf.ts';
 import type { Tomorrow, TomorrowCaution, TomorrowCautionKey, TomorrowLot, TomorrowPump } from './tomorrowDay.ts';
 import type { Wearer } from './tomorrowWearers.ts';
 
@@ -11,16 +12,6 @@ const caution = (key: TomorrowCautionKey, workerId: string | null = null, params
   workerId,
   params,
 });
-
-/** Doubted on a day: open, or settled as still doubtful. A factor found for a meter corrects it, and is no doubt. */
-function isDoubtedOn(gear: GearBeside | undefined, day: string): boolean {
-  return (gear?.doubts ?? []).some(
-    ({ fromOn, untilOn, settled }) =>
-      (fromOn === null || fromOn <= day) &&
-      (untilOn === null || day <= untilOn) &&
-      (settled === null || settled.decision === 'staysDoubtful'),
-  );
-}
 
 function ofPump(
   book: Book,

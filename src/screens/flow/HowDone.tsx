@@ -1,5 +1,6 @@
 /** Flow meter, lot and what is in line: one sentence while they stay as they were, all the lines when they change. */
 import { useState } from 'react';
+import { certificateInForce } from '#findings/gear/certificateInForce.ts';
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { LotLines } from '#parts/LotLines.tsx';
@@ -48,7 +49,7 @@ function AllLines({ draft, onChange, book, errors, today }: HowDoneProps) {
         options={[...book.meters.values()].map((meter) => ({
           id: meter.id,
           label: meter.serial,
-          detail: gear.meter.notes(meter.meterKind, meter.dueOn),
+          detail: gear.meter.notes(meter.meterKind, certificateInForce(meter, today).dueOn),
         }))}
         value={draft.meterId}
         onChange={(meterId) => onChange({ meterId })}

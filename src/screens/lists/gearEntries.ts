@@ -1,4 +1,5 @@
 /** Pumps, flow meters, cassette lots and sites as entries of the lists. */
+import { certificateInForce } from '#findings/gear/certificateInForce.ts';
 import { emptyLot, LotLines, type LotText, readLot } from '#parts/LotLines.tsx';
 import { MeterLines } from '#parts/MeterLines.tsx';
 import { emptyMeter, type MeterText, readMeter } from '#parts/meterText.ts';
@@ -37,7 +38,7 @@ export const meter: Entry<MeterText, MeterRecord> = {
   idName: 'meterId',
   list: ({ meters }) => meters.list,
   title: ({ serial }) => serial,
-  detail: ({ meterKind, dueOn }, today) => `${gear.meter.kinds[meterKind]}, ${dueText(dueOn, today)}`,
+  detail: (row, today) => `${gear.meter.kinds[row.meterKind]}, ${dueText(certificateInForce(row, today).dueOn, today)}`,
   empty: () => emptyMeter,
   textOf: (row) => ({
     meterKind: row.meterKind,

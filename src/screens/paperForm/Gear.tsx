@@ -1,4 +1,5 @@
 /** What both flow checks of the paper share: flow meter, what was in line, and the lot of the cassettes. */
+import { certificateInForce } from '#findings/gear/certificateInForce.ts';
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import { LotLines } from '#parts/LotLines.tsx';
@@ -22,7 +23,7 @@ export function Gear({ draft, onChange, errors, registers, place }: LinesOfForm)
         options={registers.meters.list.map((meter) => ({
           id: meter.id,
           label: meter.serial,
-          detail: gear.meter.notes(meter.meterKind, meter.dueOn),
+          detail: gear.meter.notes(meter.meterKind, certificateInForce(meter, place.today).dueOn),
         }))}
         value={draft.meterId}
         onChange={(meterId) => onChange({ meterId })}
