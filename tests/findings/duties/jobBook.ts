@@ -14,6 +14,7 @@ import type {
   SiteRecord,
   WorkdayRecord,
 } from '#records/book.ts';
+import { emptyBook } from '#records/emptyBook.ts';
 import { base, factId, lot, meter, person, site, siteId } from '../sliceRegisters.ts';
 import { check, interval, result, sample } from '../slices.ts';
 
@@ -161,25 +162,19 @@ export function jobBook(job: Job): Book {
   );
   for (const one of job.shifts ?? []) shifts.set(one.id, one);
   return {
+    ...emptyBook,
     book: { ...base('book', 'b00000000001'), bookId: 'b00000000001', firmName: 'Sill and Sash', practice: false },
     sites: byId(job.sites ?? [site()]),
     people: byId(job.people ?? [person(tess, 'Tess Trestle'), person(vic, 'Vic Vise'), person(olga, 'Olga Oriel')]),
-    jobClassifications: new Map(),
-    pumps: new Map(),
     meters: byId([meter({ certificateOn: '2024-01-08' })]),
     lots: byId([lot()]),
-    laboratories: new Map(),
     shifts,
     flowChecks: byId(made.flatMap(({ checks }) => checks)),
     samples: byId(made.map(({ air }) => air)),
     workdays: byId(workdays),
-    boxes: new Map(),
     reported: byId(job.reported ?? []),
     reliances: byId(job.reliances ?? []),
     notices: byId(job.notices ?? []),
-    determinations: new Map(),
-    duties: new Map(),
-    requests: new Map(),
     ...job.more,
   };
 }
