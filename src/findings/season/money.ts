@@ -1,101 +1,105 @@
 /**
- * What measuring costs: planned, spent, to come. Prices are the firm's own; one that is not known leaves its sum not known, never 0.
- * Money decides nothing: no duty and no plan is touched by it. Amounts are added in whole cents.
+ * What measuring costs: planned, spent, to come, of a time and of its jobs. Prices are the firm's own; one that is not known leaves its
+ * sum not known, never 0. Money decides nothing: no duty and no plan is touched by it.
  */
+import { sharedUsd } from '#core/money.ts';
 import type { Book } from '#records/book.ts';
 import type { DutiesOfBook } from '../duties/dutiesOfBook.ts';
+import type { Money, MoneyOfJob, MoneyQuestion } from './moneyFinding.ts';
+import { type Ground, siteOfBill, sumOf } from './moneySums.ts';
+import { isWithin, type Slot, slotsOfSeason, type Time, type Unit, unitsOfSlots, unitsTaken } from './moneyUnits.ts';
 
-export const moneyKinds = [
-  'analysis',
-  'blank',
-  'cassettes',
-  'courier',
-  'rush',
-  'rental',
-  'consultant',
-  'calibration',
-  'other',
-] as const;
-export type MoneyKind = (typeof moneyKinds)[number];
+export type {
+  Amount,
+  MissingPrice,
+  Money,
+  MoneyKind,
+  MoneyLine,
+  MoneyOfJob,
+  MoneyQuestion,
+  MoneySum,
+  PriceName,
+} from './moneyFinding.ts';
 
-/** A price of the firm, by the name of its field. */
-export type PriceName =
-  | 'analysisUsd'
-  | 'blankUsd'
-  | 'cassetteUsd'
-  | 'courierUsd'
-  | 'rushUsd'
-  | 'pumpRentalUsd'
-  | 'meterRentalUsd'
-  | 'consultantUsd';
-
-/** null: a price is missing. A count may be known all the same. */
-export interface Amount {
-  readonly count: number;
-  readonly amountUsd: number | null;
+/** What nobody's plan says and whoever asks foresees. */
+function foreseen({ consultantDaysCount = 0, rushSamplesCount = 0, siteId = null }: MoneyQuestion, on: string): Unit[] {
+  const units = (count: number, unit: Pick<Unit, 'of' | 'price'>): Unit[] =>
+    Array.from({ length: count }, () => ({ ...unit, siteId, on }));
+  return [
+    ...units(consultantDaysCount, { of: 'consultant', price: 'consultantUsd' }),
+    ...units(rushSamplesCount, { of: 'rush', price: 'rushUsd' }),
+  ];
 }
 
-export interface MoneyLine {
-  readonly of: MoneyKind;
-  readonly planned: Amount;
-  /** Entries not struck; `count`: how many were paid for, as far as said. */
-  readonly spent: { readonly count: number; readonly amountUsd: number; readonly entriesCount: number };
-  /** Taken or planned, and not yet billed. */
-  readonly toCome: Amount;
-  /** Bills that do not say how many they were for: what they paid for is still counted as to come. */
-  readonly billsWithoutCount: number;
+interface Whole {
+  readonly ground: Ground;
+  readonly slots: readonly Slot[];
 }
 
-export interface MissingPrice {
-  readonly price: PriceName;
-  /** The days that want it. */
-  readonly fromOn: string;
-  readonly toOn: string;
+function wholeOf(book: Book, duties: DutiesOfBook, question: MoneyQuestion): Whole {
+  const time: Time = { fromOn: question.fromOn, toOn: question.toOn, today: duties.today };
+  const slots = slotsOfSeason(book, duties, time);
+  const besides = foreseen(question, duties.today);
+  const toDo = slots.filter((slot) => slot.toDo);
+  return {
+    slots,
+    ground: {
+      book,
+      time,
+      prices: book.book?.prices ?? [],
+      planned: [...unitsOfSlots(slots, book, duties.today), ...besides],
+      due: [...unitsTaken(book, time), ...unitsOfSlots(toDo, book, duties.today), ...besides],
+      bills: [...book.spendings.values()].filter(({ struck }) => struck === null),
+    },
+  };
 }
 
-export interface MoneySum {
-  readonly lines: readonly MoneyLine[];
-  /** null: not known, because a price is missing. What is known of it stands in `known...`. */
-  readonly plannedUsd: number | null;
-  readonly knownPlannedUsd: number;
-  readonly spentUsd: number;
-  readonly toComeUsd: number | null;
-  readonly knownToComeUsd: number;
-  readonly missing: readonly MissingPrice[];
-  /** Days that are planned, with a day or without one. */
-  readonly slotsCount: number;
-  readonly openDaysCount: number;
+/** Of one job; null: of no single one. */
+function ofSite({ ground, slots }: Whole, siteId: string | null): Whole {
+  const isOf = (one: { readonly siteId: string | null }): boolean => one.siteId === siteId;
+  return {
+    slots: slots.filter(isOf),
+    ground: {
+      ...ground,
+      planned: ground.planned.filter(isOf),
+      due: ground.due.filter(isOf),
+      bills: ground.bills.filter((bill) => siteOfBill(bill, ground.book) === siteId),
+    },
+  };
 }
 
-export interface MoneyOfJob extends MoneySum {
-  /** null: of no single job. */
-  readonly siteId: string | null;
+const jobOf = (whole: Whole, siteId: string | null): MoneyOfJob => ({
+  siteId,
+  ...sumOf(whole.ground),
+  slotsCount: whole.slots.length,
+  openDaysCount: whole.slots.filter(({ workOn }) => workOn === null).length,
+});
+
+function sitesOf({ ground, slots }: Whole): readonly (string | null)[] {
+  const bills = ground.bills.filter(({ spentOn }) => isWithin(spentOn, ground.time));
+  const all = [...slots, ...ground.planned, ...ground.due].map(({ siteId }) => siteId);
+  return [...new Set([...all, ...bills.map((bill) => siteOfBill(bill, ground.book))])].sort((a, b) =>
+    (a ?? '~').localeCompare(b ?? '~'),
+  );
 }
 
-export interface Money extends MoneySum {
-  readonly fromOn: string;
-  readonly toOn: string;
-  readonly siteId: string | null;
-  /** By job; empty where one job is asked for. */
-  readonly jobs: readonly MoneyOfJob[];
-  readonly determinationsCount: number;
-  /** What was spent for each determination written in that time, to the nearest cent; null: none was written. */
-  readonly perDeterminationUsd: number | null;
-  /** The prices that hold today; null: none were entered. */
-  readonly pricesFromOn: string | null;
-}
-
-export interface MoneyQuestion {
-  readonly fromOn: string;
-  readonly toOn: string;
-  readonly siteId?: string | null;
-  /** Foreseen besides what plans say. */
-  readonly consultantDaysCount?: number;
-  readonly rushSamplesCount?: number;
-}
-
+/** `today` of the duties tells which price holds for days that are still open. */
 export function moneyOfSeason(book: Book, duties: DutiesOfBook, question: MoneyQuestion): Money {
-  void book;
-  void duties;
-  throw new Error(`${question.fromOn}: not written yet`);
+  const { fromOn, toOn, siteId = null } = question;
+  const all = wholeOf(book, duties, question);
+  const whole = siteId === null ? all : ofSite(all, siteId);
+  const { siteId: _, ...sum } = jobOf(whole, siteId);
+  const written = [...book.determinations.values()].filter(
+    (one) => isWithin(one.written.determinedOn, question) && (siteId === null || one.written.siteId === siteId),
+  );
+  return {
+    ...sum,
+    fromOn,
+    toOn,
+    siteId,
+    jobs: siteId === null ? sitesOf(all).map((one) => jobOf(ofSite(all, one), one)) : [],
+    determinationsCount: written.length,
+    perDeterminationUsd: written.length === 0 ? null : sharedUsd(sum.spentUsd, written.length),
+    pricesFromOn: book.book?.prices?.find((one) => one.fromOn <= duties.today)?.fromOn ?? null,
+  };
 }

@@ -86,6 +86,10 @@ const whoAndWhen = ({ id, finding, workOn, workerId, siteId }: Measurement) => (
   siteId,
 });
 
+/** Of *at least nothing* there is nothing to draw. */
+const saysSomething = ({ twa8UgPerM3: value }: Measurement): boolean =>
+  value !== null && !(value.kind === 'atLeast' && value.lower === 0);
+
 const inOrder = (a: Measurement, b: Measurement): number =>
   a.workOn.localeCompare(b.workOn) || (a.workerId ?? '').localeCompare(b.workerId ?? '') || a.id.localeCompare(b.id);
 
@@ -140,23 +144,20 @@ const heightOf = ({ lowerUgPerM3, upperUgPerM3, limits }: PicturePoint): number 
   Math.max(upperUgPerM3 ?? lowerUgPerM3, limits.actionLevelUgPerM3, limits.pelUgPerM3);
 
 /** Of measurements side by side each is shown. A group that nothing is known of gives an empty picture. */
-export function seasonPicture(book: Book, duties: DutiesOfBook, groupKey: string): SeasonPicture {
+export function seasonPicture(_book: Book, duties: DutiesOfBook, groupKey: string): SeasonPicture {
   const own = [...duties.measurements.values()]
     .filter((one) => one.groupKey === groupKey || one.mayBeKeys?.includes(groupKey))
     .sort(inOrder);
-  const shown = own.filter(({ twa8UgPerM3 }) => twa8UgPerM3 !== null);
+  const shown = own.filter(saysSomething);
   const points = shown.flatMap((one) => (one.twa8UgPerM3 ? [pointOf(one, one.twa8UgPerM3, groupKey)] : []));
   const group = duties.groups.get(groupKey) ?? partsOf(groupKey);
-  void book;
   return {
     groupKey,
     taskIds: group.taskIds,
     jobClassificationId: group.jobClassificationId,
     setting: group.setting,
     points,
-    awaited: own
-      .filter(({ twa8UgPerM3 }) => twa8UgPerM3 === null)
-      .map((one) => ({ ...whoAndWhen(one), reasons: one.blocks })),
+    awaited: own.filter((one) => !saysSomething(one)).map((one) => ({ ...whoAndWhen(one), reasons: one.blocks })),
     limits: limitsOver(shown),
     axisUgPerM3: axisTo(points.reduce((top, point) => Math.max(top, heightOf(point)), 0)),
     days: daysOf(points),
