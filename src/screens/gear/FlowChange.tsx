@@ -1,5 +1,6 @@
 /** How far the flow after a run lay from the flow before it, run by run: as a picture, and as the table that says the same. */
-import { type FlowHistory, flowHistory } from '#findings/gear/flowHistory.ts';
+import { type FlowHistory, type FlowPoint, flowHistory } from '#findings/gear/flowHistory.ts';
+import { Plot } from '#parts/Plot.tsx';
 import type { PumpRecord } from '#records/book.ts';
 import { en } from '#words/gearScreen.ts';
 import { formatDay, formatNumber } from '#words/quantity.ts';
@@ -13,54 +14,56 @@ export function FlowChange({ here }: { readonly here: GearHere<PumpRecord> }) {
   return (
     <section className={styles.section}>
       <h2>{words.heading}</h2>
-      {history.points.length === 0 ? (
-        <p>{words.none}</p>
-      ) : (
-        <>
-          <p>{words.intro}</p>
-          <Table points={history.points} />
-        </>
-      )}
+      {history.points.length === 0 ? <p>{words.none}</p> : <p>{words.intro}</p>}
+      <Picture history={history} name={here.title} />
       {history.withoutChangeCount > 0 && <p className={styles.quiet}>{words.without(history.withoutChangeCount)}</p>}
     </section>
   );
 }
 
-/** Newest first. */
-function Table({ points }: Pick<FlowHistory, 'points'>) {
+/** Weakening lies below the middle line; what the tolerance allows stands as a line on both sides of it. */
+function Picture({ history, name }: { readonly history: FlowHistory; readonly name: string }) {
+  const { points, x, y, averageUpToPct, flaggedUpToPct } = history;
+  if (x === null) return null;
   const { columns } = words;
-  const cell = (value: number): string => formatNumber(value, 'L/min');
+  const limits = [averageUpToPct, flaggedUpToPct].flatMap((pct) =>
+    [pct, -pct].map((at) => ({ name: words.limit(at), y: at })),
+  );
   return (
-    <div className={styles.scroll}>
-      <table className={styles.table}>
-        <thead>
-          <tr>
-            <th scope="col">{columns.day}</th>
-            <th scope="col" className={styles.number}>
-              {columns.before}
-            </th>
-            <th scope="col" className={styles.number}>
-              {columns.after}
-            </th>
-            <th scope="col" className={styles.number}>
-              {columns.change}
-            </th>
-          </tr>
-        </thead>
-        <tbody>
-          {points.toReversed().map((point) => (
-            <tr key={point.sampleId}>
-              <th scope="row">{formatDay(point.workOn)}</th>
-              <td className={styles.number}>{cell(point.flowBeforeLPerMin)}</td>
-              <td className={styles.number}>{cell(point.flowAfterLPerMin)}</td>
-              <td className={styles.number}>
-                {formatNumber(point.changePct, '%')}
-                {point.within === 'average' ? '' : ` ${words.marks[point.within]}`}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
+    <Plot
+      title={words.picture(name)}
+      description={words.seen(points.length, points.filter(({ within }) => within !== 'average').length)}
+      x={{
+        label: words.x,
+        from: x.fromOn,
+        to: x.toOn,
+        ticks: x.ticks.map(({ label }) => ({ at: `${label}-01`, text: label })),
+      }}
+      y={{
+        label: words.y,
+        from: y.fromPct,
+        to: y.toPct,
+        ticks: y.ticks.map(({ at, label }) => ({ at, text: label })),
+      }}
+      limits={limits}
+      marks={points.map(({ sampleId, workOn, changePct }) => ({
+        id: sampleId,
+        x: workOn,
+        low: changePct,
+        high: changePct,
+      }))}
+      table={{
+        open: words.table,
+        head: [columns.day, columns.before, columns.after, columns.change],
+        rows: points.toReversed().map((point) => ({ key: point.sampleId, cells: cellsOf(point) })),
+      }}
+    />
   );
 }
+
+const cellsOf = ({ workOn, flowBeforeLPerMin, flowAfterLPerMin, changePct, within }: FlowPoint): readonly string[] => [
+  formatDay(workOn),
+  formatNumber(flowBeforeLPerMin, 'L/min'),
+  formatNumber(flowAfterLPerMin, 'L/min'),
+  `${formatNumber(changePct, '%')}${within === 'average' ? '' : ` ${words.marks[within]}`}`,
+];
