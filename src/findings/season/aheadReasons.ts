@@ -24,7 +24,13 @@ function ofProof({ input, share, bound, dayBound, boundOfOne, sampledMin }: Foun
   const found: AheadReason[] = [];
   const level = { levelUgPerM3: share.levelUgPerM3, boundUgPerM3: highestOf(bound) };
   if (sideOf(highestOf(dayBound), share.levelUgPerM3) >= 0)
-    found.push(reason('noTimeSuffices', { ...level, reportingLimitUg: highestOf(share.reportingLimitNeeded) }));
+    found.push(
+      reason('noTimeSuffices', {
+        ...level,
+        wholeUgPerM3: highestOf(dayBound),
+        reportingLimitUg: highestOf(share.reportingLimitNeeded),
+      }),
+    );
   if (share.couldShow === 'withOtherMinutes')
     found.push(reason('otherMinutes', { ...level, neededMin: share.minutesNeededMin ?? shiftMin }));
   if (cassettesCount > 1) {
