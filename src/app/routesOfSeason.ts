@@ -32,6 +32,7 @@ export const routesOfSeason: readonly Route[] = [
     screen: 'Prove',
     load: () => import('#screens/prove/Prove.tsx'),
     states: ['empty', 'filled', 'error'],
+    withoutBook: true,
   },
   {
     path: '/day-ahead',
