@@ -8,6 +8,7 @@ import type {
   PumpStanding,
 } from '#findings/gear/gearStanding.ts';
 import type { GearDoubtOf } from '#findings/gear/touched.ts';
+import type { Book } from '#records/book.ts';
 import { en as gear } from './gear.ts';
 import { en as doubtWords, restsOn } from './gearDoubt.ts';
 import { en, type GearKind, gearTitle } from './gearScreen.ts';
@@ -38,6 +39,7 @@ export const lines = {
   ranOut: (day: string) => `ran out ${formatDay(day)}`,
   used: (used: number, blanks: number) => en.lot.usedText(used, blanks),
   doubtful: 'found bad',
+  disputed: 'two decisions about it differ',
 };
 
 /** 'Rented from Tool Loft, goes back on 3 December 2026'; said too where nobody said it. */
@@ -104,17 +106,35 @@ const line = (kind: GearKind, id: string, sentence: string, detail: string | nul
   detail,
 });
 
-/** Open doubts are to be settled; one that stays doubtful is settled and stands in the list of its gear. */
-export const doubtLines = (doubts: readonly GearDoubtOf[]): readonly GearLine[] =>
-  doubts
-    .filter(({ effect }) => effect === 'open')
-    .map(({ gear: kind, gearId, gearNumber, doubt }) => ({
-      gear: kind,
-      id: gearId,
-      doubtId: doubt.doubtId,
-      sentence: lines.doubt(gearTitle(kind, gearNumber), doubt.foundOn, doubtWords.standing.open),
-      detail: doubt.found,
-    }));
+/** Open doubts, and those on which two decisions differ; one that stays doubtful is settled and stands in the list of its gear. */
+export function doubtsToSettle({ pumps, meters, lots }: GearStanding, disputedIds: ReadonlySet<string>) {
+  return [...pumps, ...meters, ...lots]
+    .flatMap(({ doubts }) => doubts)
+    .filter(({ doubt, effect }) => effect === 'open' || disputedIds.has(doubt.doubtId))
+    .map(
+      ({ gear: kind, gearId, gearNumber, doubt, effect }): GearLine => ({
+        gear: kind,
+        id: gearId,
+        doubtId: doubt.doubtId,
+        sentence: lines.doubt(
+          gearTitle(kind, gearNumber),
+          doubt.foundOn,
+          effect === 'open' ? doubtWords.standing.open : lines.disputed,
+        ),
+        detail: doubt.found,
+      }),
+    );
+}
+
+/** Ids of doubts about which two decisions differ. */
+export const disputedIn = ({ pumps, meters, lots }: Pick<Book, 'pumps' | 'meters' | 'lots'>): ReadonlySet<string> =>
+  new Set(
+    [...pumps.values(), ...meters.values(), ...lots.values()]
+      .flatMap(({ conflicts }) => conflicts)
+      .map(({ path }) => path)
+      .filter((path) => path.startsWith('/doubts/'))
+      .map((path) => path.slice('/doubts/'.length)),
+  );
 
 function meterLines({ id, number, due, dueOn, dueFrom, retired }: MeterStanding): readonly GearLine[] {
   const name = gearTitle('meter', number);
@@ -145,11 +165,12 @@ const backLines = (kind: GearKind, all: readonly GearHeadStanding[]): readonly G
   );
 
 /** What was found bad; what has run out; what goes back; what is due soon; what was not charged. */
-export function gearDue({ pumps, meters, lots, doubtful }: GearStanding): readonly GearLine[] {
+export function gearDue(standing: GearStanding, disputedIds: ReadonlySet<string>): readonly GearLine[] {
+  const { pumps, meters, lots } = standing;
   const isOver = ({ due }: MeterStanding): boolean => due === 'overdue';
   const isOut = ({ expiry }: LotStanding): boolean => expiry === 'passed';
   return [
-    ...doubtLines(doubtful),
+    ...doubtsToSettle(standing, disputedIds),
     ...meters.filter(isOver).flatMap(meterLines),
     ...lots.filter(isOut).flatMap(lotLines),
     ...backLines('pump', pumps),

@@ -14,6 +14,7 @@ import type { GearDoubt } from '#records/book.ts';
 import { en } from '#words/gearDoubt.ts';
 import { DecisionForm } from './DecisionForm.tsx';
 import { type GearHere, pathOf } from './gearHere.ts';
+import { isDisputed } from './settlements.ts';
 import { Counts, TouchedLists } from './TouchedLists.tsx';
 
 const words = en.page;
@@ -43,12 +44,12 @@ export function DoubtPage({ here, doubtId }: DoubtPageProps) {
   const about = (
     <>
       <Said doubt={doubt} />
-      {differ(here, doubt) && <Notice kind="alert">{words.differ}</Notice>}
+      {isDisputed(record, doubt) && <Notice kind="alert">{words.differ}</Notice>}
       {touched !== null && <Counts touched={touched} />}
     </>
   );
   const lists = touched === null ? null : <TouchedLists touched={touched} here={here} />;
-  if (effectOf(doubt) === 'open' || again)
+  if (effectOf(doubt) === 'open' || isDisputed(record, doubt) || again)
     return (
       <DecisionForm
         key={doubt.settled?.factId ?? 'open'}
@@ -78,10 +79,6 @@ export function DoubtPage({ here, doubtId }: DoubtPageProps) {
     </Page>
   );
 }
-
-/** Two decisions on this doubt that did not know of each other. */
-const differ = ({ record }: GearHere, { doubtId }: GearDoubt): boolean =>
-  record.conflicts.some(({ path }) => path.includes(doubtId));
 
 function Said({ doubt: { found, foundOn, settled } }: { readonly doubt: GearDoubt }) {
   return (

@@ -11,7 +11,7 @@ import { Page } from '#parts/Page.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { deviceZone, now } from '#store/device.ts';
 import { useFoundInBook } from '#store/hooks/useDuties.ts';
-import { gearDue, gearLinePath, lotDetail, meterDetail, pumpDetail } from '#words/gearLines.ts';
+import { disputedIn, gearDue, gearLinePath, lotDetail, meterDetail, pumpDetail } from '#words/gearLines.ts';
 import { type GearKind, gearName, en as words } from '#words/gearScreen.ts';
 import styles from './gear.module.css';
 
@@ -26,7 +26,7 @@ export function Gear() {
     );
   const standing = gearStanding(found.book, today);
   const { pumps, meters, lots } = standing;
-  const due = gearDue(standing);
+  const due = gearDue(standing, disputedIn(found.book));
   const [first] = due;
   const isEmpty = pumps.length + meters.length + lots.length === 0;
   const numbers = new Map([...pumps, ...meters, ...lots].map(({ id, number }) => [id, number]));

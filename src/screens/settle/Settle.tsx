@@ -4,7 +4,7 @@
  */
 import { dayOf } from '#core/calendar.ts';
 import { gearStanding } from '#findings/gear/gearStanding.ts';
-import { openMatters, type SheetMatter, sheetMatter } from '#findings/openMatters.ts';
+import { type OpenMatter, openMatters, type SheetMatter, sheetMatter } from '#findings/openMatters.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Notice } from '#parts/Notice.tsx';
@@ -14,7 +14,7 @@ import type { Book } from '#records/book.ts';
 import { deviceZone, now } from '#store/device.ts';
 import { useDevices } from '#store/hooks/useFactsAbout.ts';
 import { useOpenRecords, useThroughBoxes } from '#store/hooks/useOpenMatters.ts';
-import { doubtLines, gearLinePath } from '#words/gearLines.ts';
+import { disputedIn, doubtsToSettle, gearLinePath } from '#words/gearLines.ts';
 import { en as words } from '#words/settle.ts';
 import { inOrder, lineOf } from './lineOf.ts';
 import { matterPath, zoneOf } from './settling.ts';
@@ -31,16 +31,20 @@ function lookAtSheet(boxId: string, book: Book): readonly SheetFound[] {
   return matter === null ? [] : [{ matter, book }];
 }
 
+/** Two decisions about gear that differ are decided anew where the doubt itself is. */
+const isOfDoubt = (matter: OpenMatter): boolean =>
+  matter.kind === 'conflict' && matter.conflict.path.startsWith('/doubts/');
+
 export function Settle() {
   const book = useOpenRecords();
   const devices = useDevices();
   const sheets = useThroughBoxes(lookAtSheet);
   if (book === undefined || devices === undefined) return <Page heading={words.heading} />;
-  const inBook = openMatters(book).filter(({ kind }) => kind !== 'sheetDiffers');
+  const inBook = openMatters(book).filter((matter) => matter.kind !== 'sheetDiffers' && !isOfDoubt(matter));
   const bookOfSheet = new Map(sheets.found.map((one) => [one.matter.key, one.book]));
   const matters = inOrder([...inBook, ...sheets.found.map(({ matter }) => matter)]);
   // What was found bad is decided on the page of the gear itself.
-  const doubts = doubtLines(gearStanding(book, dayOf(now(), deviceZone())).doubtful);
+  const doubts = doubtsToSettle(gearStanding(book, dayOf(now(), deviceZone())), disputedIn(book));
   const nothing = matters.length === 0 && doubts.length === 0 && sheets.ended;
   return (
     <Page heading={words.heading} back="/" action={nothing && <MainAction to="/">{words.toToday}</MainAction>}>
