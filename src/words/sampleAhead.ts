@@ -1,5 +1,5 @@
-/** Will this sample prove anything? Said before it is taken: what it could show, what it would take for more, and that it proves nothing. */
-import type { AheadReasonKey, RangeOfMethod, ToComeBelow } from '#findings/season/sampleAhead.ts';
+/** What to know of a sample before it is taken, one sentence for each reason of findings/season/sampleAhead. */
+import type { AheadReason, AheadReasonKey } from '#findings/season/sampleAhead.ts';
 import { formatMinutes, formatQuantity } from './quantity.ts';
 
 type Params = Readonly<Record<string, number | string>>;
@@ -56,102 +56,5 @@ const reasons: Readonly<Record<AheadReasonKey, (params: Params) => string>> = {
       : `In California the action level is far lower. To come under ${level(p)} it takes ${formatMinutes(num(p, 'neededMin'))} sampled in all.`,
 };
 
-const couldShow: Readonly<Record<ToComeBelow['couldShow'], string>> = {
-  yes: 'as planned it could come under',
-  withOtherMinutes: 'with other minutes it could come under',
-  no: 'it cannot come under, however long it runs',
-};
-
-const stands: Readonly<Record<RangeOfMethod['stands'], string>> = {
-  inside: 'inside',
-  below: 'less than the method allows',
-  above: 'more than the method allows',
-};
-
-export const en = {
-  heading: 'Will this sample prove anything?',
-  intro:
-    'Before it is taken: what the day could be at most if every cassette comes back below the reporting limit. These are sums about a plan. They prove nothing and end no duty.',
-  fields: {
-    method: 'Method of the laboratory',
-    noMethod: 'Not known yet',
-    reportingLimit: 'Reporting limit of the laboratory',
-    flow: 'Flow',
-    shift: 'Minutes of work in the day',
-    sampled: 'Minutes sampled, all cassettes together',
-    sampledHint: 'Blank: the whole shift',
-    cassettes: 'Cassettes, one after the other',
-    share: 'Share of the action level to come under',
-    shares: { '1': 'the action level itself', '0.5': 'half of it', '0.25': 'a quarter of it', '0.1': 'a tenth of it' },
-    dust: 'Dust in the air, a guess',
-    dustHint: 'Blank: nobody knows',
-    charge: 'Hours that a charge of this pump lasts',
-    chargeHint: 'As its owner says, or as it was tried out; blank: not known',
-    where: 'Whose limits',
-  },
-  notAboveZero: (field: string) => `${field}: give a number above zero.`,
-  bound: 'The day would be at most',
-  boundIf: 'if all cassettes come back below the reporting limit',
-  dayBound: 'With every minute of the shift sampled',
-  boundOfOne: 'With one cassette alone',
-  leastSeen: 'What one cassette can tell from nothing, over its own minutes',
-  volume: 'Air through one cassette',
-  volumeRange: 'Volume that the method allows',
-  twaVolumeRange: 'Volume recommended for an average over the shift',
-  flowRange: 'Flow that the method allows',
-  range: (low: string | null, high: string | null, how: RangeOfMethod['stands']) =>
-    `${[low === null ? null : `from ${low}`, high === null ? null : `to ${high}`].filter((one) => one !== null).join(' ')}: ${stands[how]}`,
-  levels: {
-    heading: 'What it would take',
-    share: 'The chosen share of the action level',
-    actionLevel: 'Action level',
-    pel: 'Permissible exposure limit',
-    california: 'The same share of California’s action level',
-    columns: {
-      level: 'To come under',
-      how: 'As planned',
-      minutes: 'Minutes sampled, at least',
-      oneMinutes: 'With one cassette',
-      reportingLimit: 'Or report from less than',
-      flow: 'Or a flow over',
-    },
-    couldShow,
-    noTime: 'no time suffices',
-    flowNotAllowed: (flow: string) => `${flow}, which the method does not allow`,
-  },
-  loading: {
-    heading: 'How long one filter lasts',
-    minutes: 'Minutes until it is full, at this dust',
-    change: (minutes: string) => `Change the cassette after ${minutes}.`,
-    lasts: 'It lasts as long as it is planned to be on.',
-    cassettes: (n: number) => `${cassettes(n)} in all`,
-    most: 'Dust that a filter may carry',
-  },
-  charge: (hours: string) => `The pump runs ${hours}.`,
-  enough: {
-    yes: 'Its charge is said to last longer.',
-    no: 'Its charge is said not to last so long.',
-    notSaid: 'How long its charge lasts was not said.',
-  },
-  reasonsHeading: 'What to know about it',
-  reason: (key: AheadReasonKey, params: Params) => reasons[key](params),
-  blocked: 'Taken like this it would prove nothing low, whatever comes back.',
-  chart: {
-    bound: 'What the day could be at most, by minutes sampled',
-    boundDescription: (shift: string) =>
-      `Four lines for one to four cassettes over a shift of ${shift}. More minutes bring each line down; more cassettes bring it up.`,
-    load: 'Dust on one filter, by minutes',
-    minutes: 'Minutes sampled',
-    atMost: 'At most, µg/m³',
-    dust: 'Dust, mg',
-    line: (n: number) => cassettes(n),
-    actionLevel: 'Action level',
-    pel: 'PEL',
-    planned: 'As planned',
-    full: 'Full',
-    tableMinutes: 'Minutes',
-  },
-  derived: 'Our own arithmetic, not a citation',
-};
-
-export type SampleAheadWords = typeof en;
+/** One sentence for each thing to know of the plan. */
+export const aheadReasonText = ({ key, params }: AheadReason): string => reasons[key](params);
