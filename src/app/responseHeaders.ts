@@ -30,13 +30,13 @@ const written = (lines: readonly (readonly [string, string])[]): string =>
 export const policyHeader: string = written(Object.entries(policy));
 export const policyInPage: string = written(Object.entries(policy).filter(([name]) => !notInPage.has(name)));
 
-/** Sent with every answer. */
+/** Sent with every answer. The camera is for reading codes of labels, on this page alone and only where somebody taps for it. */
 export const headersOfAll: Readonly<Record<string, string>> = {
   'Content-Security-Policy': policyHeader,
   'X-Content-Type-Options': 'nosniff',
   'Referrer-Policy': 'no-referrer',
   'Cross-Origin-Opener-Policy': 'same-origin',
-  'Permissions-Policy': 'camera=(), geolocation=(), microphone=(), payment=(), usb=()',
+  'Permissions-Policy': 'camera=(self), geolocation=(), microphone=(), payment=(), usb=()',
 };
 
 /** Only where the site is served over https; a browser keeps it for a year. */

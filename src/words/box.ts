@@ -29,6 +29,11 @@ export const en = {
     samples: 'What goes into the box',
     samplesHint: 'Compare each number with the cassette in your hand.',
     sample: (number: string, who: string) => `${number}, ${who}`,
+    code: {
+      notNumber: 'It is not the number of a cassette',
+      notHere: (number: string) => `${number} is not among the cassettes that can go into this box`,
+      twice: (number: string) => `${number} stands on more than one cassette: choose it in the list`,
+    },
     blank: 'field blank',
     notSealed: 'not written down as sealed',
     marked: 'marked void; it goes along all the same',

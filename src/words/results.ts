@@ -51,6 +51,7 @@ export const en = {
     checkDigit:
       'These digits do not fit together: one is wrong, or two have changed places. Compare with the report and the label',
   },
+  lineThere: (number: string) => `A line for ${number} is there already`,
   numberUnknown: (number: string) =>
     `No cassette of this book has the number ${number}. Compare it with the custody sheet, or take in the file of the device that wrote it`,
   numberTwice: (number: string) => `Two lines have the number ${number}. Take one away`,

@@ -3,7 +3,9 @@
 import { blanksNeeded } from '#findings/blanks.ts';
 import { Checklist } from '#parts/Checklist.tsx';
 import { errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
+import { type CheckedCode, ReadCode } from '#parts/ReadCode.tsx';
 import type { SampleRecord } from '#records/book.ts';
+import { checkSampleNumber } from '#records/sampleNumber.ts';
 import type { Registers } from '#store/hooks.ts';
 import { en } from '#words/box.ts';
 import { formatDay, formatList } from '#words/quantity.ts';
@@ -26,8 +28,21 @@ export function ChooseSamples({ samples, running, chosen, onChange, registers, e
   const airCount = inBox.length - blanksCount;
   const who = ({ sampleKind, workerId }: SampleRecord): string =>
     sampleKind === 'blank' ? words.blank : (registers.people.byId.get(workerId ?? '')?.name ?? '');
+  const check = (text: string): CheckedCode => {
+    const checked = checkSampleNumber(text);
+    if (checked.kind === 'wrong') return { kind: 'wrong', why: words.code.notNumber };
+    const number = checked.sampleNumber;
+    const count = samples.filter(({ sampleNumber }) => sampleNumber === number).length;
+    if (count !== 1) return { kind: 'wrong', why: count === 0 ? words.code.notHere(number) : words.code.twice(number) };
+    return { kind: 'right', number };
+  };
+  const putIn = (number: string) => {
+    const found = samples.find(({ sampleNumber }) => sampleNumber === number);
+    if (found && !chosen.includes(found.id)) onChange([...chosen, found.id]);
+  };
   return (
     <>
+      <ReadCode check={check} onRead={putIn} goesOn />
       <Checklist
         name="samples"
         label={words.samples}

@@ -14,6 +14,7 @@ import { en as words } from '#words/results.ts';
 import { Awaiting } from './Awaiting.tsx';
 import { FillFromBox } from './FillFromBox.tsx';
 import { goToNextField } from './goToNextField.ts';
+import { ReadRows } from './ReadRows.tsx';
 import { ReportHead } from './ReportHead.tsx';
 import { ResultRow } from './ResultRow.tsx';
 import styles from './results.module.css';
@@ -118,6 +119,7 @@ export function Results() {
         />
         <section className={styles.rows}>
           <h2>{words.rows.heading}</h2>
+          <ReadRows keyed={keyed} onPut={(number) => put([number], null)} />
           {rows.map((row, at) => (
             <ResultRow
               key={row.key}

@@ -9,6 +9,7 @@ import { Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
+import { type CheckedCode, ReadCode } from '#parts/ReadCode.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import { checkSampleNumber } from '#records/sampleNumber.ts';
 import { deviceZone, now } from '#store/device.ts';
@@ -19,6 +20,12 @@ import { SampleLine } from './SampleLine.tsx';
 import styles from './samples.module.css';
 
 const pageLength = 50;
+
+function checkCode(text: string): CheckedCode {
+  const checked = checkSampleNumber(text);
+  if (checked.kind === 'right') return { kind: 'right', number: checked.sampleNumber };
+  return { kind: 'wrong', why: words.mistakes[checked.mistake] };
+}
 
 export function Samples() {
   const [limit, setLimit] = useState(pageLength);
@@ -35,6 +42,11 @@ export function Samples() {
     const checked = checkSampleNumber(typed);
     setAsked(checked.kind === 'right' ? checked.sampleNumber : null);
     setErrors(checked.kind === 'right' ? [] : [{ field: 'number', text: words.mistakes[checked.mistake] }]);
+  };
+  const findRead = (number: string) => {
+    setTyped(number);
+    setAsked(number);
+    setErrors([]);
   };
   const zone = deviceZone();
   const shared = { registers, today: dayOf(now(), zone), zone };
@@ -69,6 +81,7 @@ export function Samples() {
         />
         <QuietAction type="submit">{words.findAction}</QuietAction>
       </form>
+      <ReadCode check={checkCode} onRead={findRead} />
       {found !== undefined && found.length > 0 && (
         <Lines heading={words.found}>
           {found.map((sample) => (
