@@ -4,10 +4,11 @@
  */
 import { addDays, daysBetween } from '#core/calendar.ts';
 import type { Course } from '../duties/course/course.ts';
-import type { DeterminationBlockKey, DeterminationFinding } from '../duties/determining/determination.ts';
+import type { DeterminationFinding } from '../duties/determining/determination.ts';
 import type { Duty } from '../duties/list/duty.ts';
 import type { Measurement } from '../duties/measuring/measurement.ts';
 import { dueSoonDays } from '../practice.ts';
+import { areBlocksAnswerable, areReasonsAnswerable } from './answerable.ts';
 import type { GroupKnown } from './groupsKnown.ts';
 import { isInVain } from './inVain.ts';
 import { type AboutNeed, byPress, latest, mergedNeeds, type Need, type NeedKind, need } from './need.ts';
@@ -27,21 +28,6 @@ export interface GroupSight {
   readonly quietDays: number;
   readonly openCount: number;
 }
-
-/** What stands against a finding and is answered at a desk; everything else asks for another measurement. */
-const answerable: ReadonlySet<DeterminationBlockKey> = new Set([
-  'notAskedWhetherRegular',
-  'wallDepositOpen',
-  'resemblanceNotAsked',
-  'notOwnData',
-  'accuracyNotStated',
-  'notFullShift',
-  'changesNotAsked',
-  'takingIn',
-  'entriesMissing',
-  'ruleNotHeld',
-  'statesDiffer',
-] as const);
 
 const ofDuty = (kind: NeedKind, duty: Duty, about: AboutNeed = {}): Need =>
   need(kind, {
@@ -69,7 +55,7 @@ function ofDetermination(duty: Duty, sight: GroupSight): Need {
   if (duty.params.awaited === 'yes') return ofDuty('resultOwed', duty);
   const finding = sight.determinations.get(duty.siteId ?? '');
   const ids = finding?.measurementIds ?? [];
-  if (finding && ids.length > 0 && finding.blocks.every(({ key }) => answerable.has(key)))
+  if (finding && ids.length > 0 && areBlocksAnswerable(finding.blocks.map(({ key }) => key)))
     return ofDuty('answer', duty);
   // what a job rests on was measured elsewhere
   if (ids.some((id) => sight.siteOf(id) === duty.siteId)) return ofDuty('again', duty);
@@ -106,7 +92,8 @@ function ofChange(duty: Duty, sight: GroupSight): Need {
 
 function ofVain(duty: Duty, sight: GroupSight): Need {
   const workOn = typeof duty.params.workOn === 'string' ? duty.params.workOn : '';
-  return ofDuty(isAwaited(sight, duty.workerIds[0], workOn) ? 'resultOwed' : 'again', duty);
+  if (isAwaited(sight, duty.workerIds[0], workOn)) return ofDuty('resultOwed', duty);
+  return ofDuty(areReasonsAnswerable(String(duty.params.reasons ?? '')) ? 'answer' : 'again', duty);
 }
 
 /** By kind of duty (shared/duties). */
@@ -121,7 +108,9 @@ export const needsByDuty: Readonly<Record<string, (duty: Duty, sight: GroupSight
 
 /** The last occasion of a course is in doubt: measuring again is owed, whether a duty names it or not. */
 function ofCourses(sight: GroupSight, known: readonly Need[]): readonly Need[] {
-  const named = new Set(known.filter(({ kind }) => kind === 'again').flatMap(({ workerIds }) => workerIds));
+  const named = new Set(
+    known.filter(({ kind }) => kind === 'again' || kind === 'answer').flatMap(({ workerIds }) => workerIds),
+  );
   return sight.courses.flatMap((course) => {
     const { workerId, measureAgain, changeOwed, dueOn, overdue } = course;
     if (!measureAgain || changeOwed || named.has(workerId)) return [];
