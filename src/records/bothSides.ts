@@ -31,7 +31,7 @@ export interface BothSides {
 
 /** Kinds that two hands can say differently of one record. */
 const disputable =
-  /"kind":\s*"(?:valueCorrected|correctionSettled|workHoursStated|otherWorkAsked|dayDescribed|conditionsNoted|flowDecided|fittingChecked|resultReceived|sampleVoided|voidReviewed|workNoted|workStruck|employmentStated|changesAsked|limitsChosen)\.v1"/;
+  /"kind":\s*"(?:valueCorrected|correctionSettled|workHoursStated|otherWorkAsked|dayDescribed|conditionsNoted|flowDecided|fittingChecked|resultReceived|sampleVoided|voidReviewed|workNoted|workStruck|employmentStated|changesAsked|limitsChosen|measurementPlanned|dayPrepared|gearHeld|certificateEntered|gearDoubtSettled|pricesStated)\.v1"/;
 
 /** Whether a fact of this kind can put its record into dispute. */
 export const mayDispute = (kind: string): boolean => disputable.test(`"kind":"${kind}"`);

@@ -150,6 +150,13 @@ const table: Partial<Record<FactKind, readonly Row[]>> = {
     [/^\/(processes|material|controls|practices|environment)$/, ranked('alike', 'notKnown', 'unlike')],
     [/^\/ownFirm$/, ranked('yes', 'notStated', 'no')],
   ],
+  'certificateEntered.v1': [[/^\/(certificateOn|dueOn)$/, earlierDay]],
+  'pumpCharged.v1': [[/^\/full$/, ranked(true, false)]],
+  // the longer the time, the more rests on doubtful gear
+  'gearDoubted.v1': [
+    [/^\/fromOn$/, earlierOrOpen],
+    [/^\/untilOn$/, laterOrOpen],
+  ],
   'noticeGiven.v1': [[/^\/happened\/at$/, later]],
   'recordsRequested.v1': [[/^\/askedOn$/, earlier]],
 };

@@ -12,8 +12,10 @@ import { dayCases } from './decide/day.ts';
 import { dutyCases, reopeningDecided } from './decide/duty.ts';
 import { checkedEntry, refuseFuture, refuseSocialSecurityNumber } from './decide/entry.ts';
 import type { DecideContext, Fresh, Needs } from './decide/fresh.ts';
+import { certificateDecided, gearCases, heldDecided, settlingDecided } from './decide/gear.ts';
 import { keepingCases, refuseWhileTakingIn, relaxes, voidReviewDecided } from './decide/keeping.ts';
 import { measurementCases, measurementKey } from './decide/measurement.ts';
+import { moneyCases, pricesDecided, spendingStruckDecided } from './decide/money.ts';
 import { onWorker, refuseClockSetBack, refuseTwice } from './decide/onWorker.ts';
 import type { Caution, Refusal } from './decide/refusal.ts';
 import { nameSuperseding, registerCases } from './decide/registers.ts';
@@ -21,6 +23,7 @@ import { resultCases } from './decide/result.ts';
 import { employmentDecided, limitsDecided } from './decide/revised.ts';
 import { rosterCases, strikeDecided } from './decide/roster.ts';
 import { sampleCases } from './decide/sample.ts';
+import { dayPreparedDecided, dropDecided, planDecided, seasonCases } from './decide/season.ts';
 import { tellingCases } from './decide/telling.ts';
 import { type View, viewOf } from './decide/view.ts';
 import type { FactKind, NewFact } from './fact.ts';
@@ -49,12 +52,24 @@ const sampleKeysIn = (fact: NewFact): readonly string[] => {
   return follows === null ? [] : [keyOf('sample', follows)];
 };
 
+const siteKey = (id: string | null): readonly string[] => (id === null ? [] : [keyOf('site', id)]);
+
+/** The same of what is planned, made ready and spent; null for every other kind. */
+function besideKeysOfSeason({ kind, body }: NewFact): readonly string[] | null {
+  if (kind === 'measurementPlanned.v1') return siteKey(body.siteId);
+  if (kind === 'dayPrepared.v1' || kind === 'labelsMade.v1') return siteKey(String(body.shiftId).slice(0, 12));
+  if (kind !== 'moneySpent.v1') return null;
+  return [...siteKey(body.siteId), ...(body.boxId === null ? [] : [keyOf('box', body.boxId)])];
+}
+
 /** Records that a fact names besides those that it touches, where a wrong one would do harm: as few as may be, each is a request. */
 function besideKeysOf({ kind, body }: NewFact): readonly string[] {
   const person = (id: string | null): readonly string[] => (id === null ? [] : [keyOf('person', id)]);
   if (kind === 'workNoted.v1' || kind === 'representsStated.v1') return person(String(body.workdayId).slice(0, 12));
   if (kind === 'measurementReported.v1') return person(body.workerId);
   if (kind === 'recordsRequested.v1') return person(body.personId);
+  const beside = besideKeysOfSeason({ kind, body } as NewFact);
+  if (beside !== null) return beside;
   return kind === 'measurementReliedOn.v1' ? [measurementKey(String(body.measurementId))] : [];
 }
 
@@ -94,6 +109,14 @@ const filling: { readonly [K in FactKind]?: (ask: Ask<K>) => NewFact } = {
   'employmentStated.v1': employmentDecided,
   'limitsChosen.v1': limitsDecided,
   'dutyReopened.v1': reopeningDecided,
+  'measurementPlanned.v1': planDecided,
+  'planDropped.v1': dropDecided,
+  'dayPrepared.v1': dayPreparedDecided,
+  'gearHeld.v1': heldDecided,
+  'certificateEntered.v1': certificateDecided,
+  'gearDoubtSettled.v1': settlingDecided,
+  'pricesStated.v1': pricesDecided,
+  'spendingStruck.v1': spendingStruckDecided,
 };
 
 type FilledKind =
@@ -104,7 +127,15 @@ type FilledKind =
   | 'workStruck.v1'
   | 'employmentStated.v1'
   | 'limitsChosen.v1'
-  | 'dutyReopened.v1';
+  | 'dutyReopened.v1'
+  | 'measurementPlanned.v1'
+  | 'planDropped.v1'
+  | 'dayPrepared.v1'
+  | 'gearHeld.v1'
+  | 'certificateEntered.v1'
+  | 'gearDoubtSettled.v1'
+  | 'pricesStated.v1'
+  | 'spendingStruck.v1';
 type OtherKind = Exclude<FactKind, FilledKind>;
 const cases: { readonly [K in OtherKind]: (ask: Ask<K>) => void } = {
   ...registerCases,
@@ -118,6 +149,9 @@ const cases: { readonly [K in OtherKind]: (ask: Ask<K>) => void } = {
   ...measurementCases,
   ...tellingCases,
   ...dutyCases,
+  ...seasonCases,
+  ...gearCases,
+  ...moneyCases,
 };
 
 /** Runs the case of one fact; the fact comes back with what only the book can tell filled in. */

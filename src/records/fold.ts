@@ -11,8 +11,10 @@ import { corrected } from './corrections.ts';
 import type { Envelope, Fact } from './fact.ts';
 import { foldFlowCheck } from './flowCheck.ts';
 import { type FoldInput, ofKind } from './foldCase.ts';
+import { foldSpending } from './money.ts';
 import { foldRegister, isRegisterKind, type RegisterKind } from './registers.ts';
 import { foldSample } from './sample.ts';
+import { foldDayPlan, foldPlan } from './season.ts';
 import { foldShift } from './shift.ts';
 import { foldDetermination, foldDuty, foldNotice, foldReliance, foldReported, foldRequest } from './telling.ts';
 import { foldWorkday } from './workday.ts';
@@ -54,6 +56,9 @@ const folds: { readonly [K in OtherKind]: (input: FoldInput) => AnyRecord | null
   determination: foldDetermination,
   duty: foldDuty,
   request: foldRequest,
+  plan: foldPlan,
+  dayPlan: foldDayPlan,
+  spending: foldSpending,
 };
 
 const foldKind = (kind: RecordKind, input: FoldInput): AnyRecord | null =>

@@ -4,6 +4,7 @@
  */
 import type { FactKind } from './fact.ts';
 import { meaningByFieldOfDuties, meaningByKindOfDuties } from './meaningsOfDuties.ts';
+import { meaningByFieldOfSeason, meaningByKindOfSeason } from './meaningsOfSeason.ts';
 
 export const meaningByKind: Readonly<Record<FactKind, string>> = {
   'bookOpened.v1': 'A firm began its book',
@@ -53,6 +54,7 @@ export const meaningByKind: Readonly<Record<FactKind, string>> = {
   'sheetDifferenceKept.v1': 'A custody sheet differs from the record, and a person left it so',
   'missingEntriesAccepted.v1': 'Entries of a lost device will never come: a person said so',
   ...meaningByKindOfDuties,
+  ...meaningByKindOfSeason,
 };
 
 /** By the last part of a field's name, or by the whole name where one name means two things. */
@@ -185,4 +187,5 @@ export const meaningByField: Readonly<Record<string, string>> = {
   'mass (measured).kind': 'A number was reported',
   'mass (lessThan).kind': 'Less than the reporting limit',
   ...meaningByFieldOfDuties,
+  ...meaningByFieldOfSeason,
 };

@@ -2,10 +2,12 @@
  * People, places and gear. Entered once, then reused; a name may change, and then the last writer wins among those who did not know of
  * each other, and every earlier name is listed as struck.
  */
-import type { AnyRecord, BookRecord, Strike } from './book.ts';
+import type { AnyRecord, BookRecord, Conflict, Strike } from './book.ts';
 import type { RecordKind } from './common.ts';
 import type { Fact } from './fact.ts';
 import { type FoldInput, ofKind, withConflicts } from './foldCase.ts';
+import { besideOfGear } from './gear.ts';
+import { pricesOf } from './money.ts';
 import { employmentOf, limitsOf } from './revised.ts';
 
 /** The fact that enters each kind, and the field that holds its name. */
@@ -47,15 +49,25 @@ const acceptedIn = (facts: readonly Fact[]): NonNullable<BookRecord['accepted']>
     .filter(({ why }) => why !== null && why.trim() !== '')
     .map(({ id, body: { writer, fromCount, toCount }, why }) => ({ writer, fromCount, toCount, why, factId: id }));
 
-/** What people and the book have besides what they were entered with. */
-function besideEntry(kind: RegisterKind, input: FoldInput) {
+interface BesideEntry {
+  readonly more: object;
+  readonly conflicts: readonly (Conflict | null)[];
+}
+
+const gearKinds: readonly RegisterKind[] = ['pump', 'meter', 'lot'];
+
+/** What people, gear and the book have besides what they were entered with. */
+function besideEntry(kind: RegisterKind, input: FoldInput): BesideEntry {
+  if (gearKinds.includes(kind)) return besideOfGear(input);
   if (kind === 'person') {
     const { value, conflict } = employmentOf(input);
-    return { more: { employed: value }, conflict };
+    return { more: { employed: value }, conflicts: [conflict] };
   }
-  if (kind !== 'book') return { more: {}, conflict: null };
+  if (kind !== 'book') return { more: {}, conflicts: [] };
   const { value, conflict } = limitsOf(input);
-  return { more: { accepted: acceptedIn(input.facts), limits: value }, conflict };
+  const { prices, conflicts } = pricesOf(input);
+  const priced = prices.length > 0 ? { prices } : {};
+  return { more: { accepted: acceptedIn(input.facts), limits: value, ...priced }, conflicts: [conflict, ...conflicts] };
 }
 
 /** Null until the fact that entered it has arrived. */
@@ -69,10 +81,10 @@ export function foldRegister(kind: RegisterKind, input: FoldInput): AnyRecord | 
   const strikes = [...base.strikes, ...strikesOf(entry, String(body[name]), names)];
   const standing = names.at(-1);
   const notes = ofKind(facts, 'noteMade.v1').map((fact) => fact.body.text);
-  const { more, conflict } = besideEntry(kind, input);
+  const { more, conflicts } = besideEntry(kind, input);
   return {
     ...body,
-    ...withConflicts(base, [conflict]),
+    ...withConflicts(base, conflicts),
     ...(standing ? { [name]: standing.body.name } : {}),
     ...(notes.length > 0 ? { notes } : {}),
     ...more,

@@ -8,10 +8,14 @@ import type { Fact, FactKind } from './fact.ts';
 import { type FoldInput, ofKind } from './foldCase.ts';
 import { type Standing, standingStatement } from './statements.ts';
 
-type Revised = Fact<'employmentStated.v1'> | Fact<'limitsChosen.v1'>;
+/** A statement that names the earlier ones that it knew of. */
+interface Revised {
+  readonly id: string;
+  readonly body: { readonly knew?: readonly string[] | undefined };
+}
 
 /** What no other knew of. Where each claims to have been known, all stay. */
-function unknownToOthers<T extends Revised>(facts: readonly T[]): readonly T[] {
+export function unknownToOthers<T extends Revised>(facts: readonly T[]): readonly T[] {
   const known = new Set(facts.flatMap(({ id, body }) => (body.knew ?? []).filter((other) => other !== id)));
   const open = facts.filter(({ id }) => !known.has(id));
   return open.length > 0 ? open : facts;
@@ -23,10 +27,10 @@ function together<V>(conflict: Conflict, join: (a: V, b: V) => V): { value: V; c
   return { value, conflict: { ...conflict, standingValue: value } };
 }
 
-type Stood<V> = { readonly value: (V & { readonly factId: string }) | null; readonly conflict: Conflict | null };
+export type Stood<V> = { readonly value: (V & { readonly factId: string }) | null; readonly conflict: Conflict | null };
 
 /** The value that stands, and the fact that corrections of it replace. */
-function stood<K extends FactKind, V extends object>(
+export function stood<K extends FactKind, V extends object>(
   { fact, conflict }: Standing<K>,
   valueIn: (fact: Fact<K>) => V,
   join: (a: V, b: V) => V,
@@ -38,7 +42,7 @@ function stood<K extends FactKind, V extends object>(
 }
 
 type Said = Pick<FoldInput, 'settlements'> & Pick<FoldInput['base'], 'strikes'>;
-const saidOf = ({ base, settlements }: FoldInput): Said => ({ settlements, strikes: base.strikes });
+export const saidOf = ({ base, settlements }: FoldInput): Said => ({ settlements, strikes: base.strikes });
 
 type Employed = Omit<NonNullable<PersonRecord['employed']>, 'factId'>;
 const employedIn = ({ body: { fromOn, toOn } }: Fact<'employmentStated.v1'>): Employed => ({ fromOn, toOn });

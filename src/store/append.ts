@@ -55,17 +55,29 @@ async function lastOwn(session: Session): Promise<JournalRow | null | 'evicted'>
 
 const numberedKinds: readonly string[] = ['samplePrepared.v1', 'blankOpened.v1'];
 
-/** Puts the next free number where the screen left it to the book (an empty string). */
+type LabelsMade = NewFact<'labelsMade.v1'>;
+
+/** Puts the next free number where the screen left it to the book (an empty string); labels get theirs from the book alone. */
 async function numbered(session: Session, wanted: readonly NewFact[], lookup: Lookup): Promise<readonly NewFact[]> {
   const isOpen = (fact: NewFact): boolean =>
     numberedKinds.includes(fact.kind) && (fact.body as { sampleNumber?: string }).sampleNumber === '';
-  if (!wanted.some(isOpen)) return wanted;
+  if (!wanted.some((fact) => isOpen(fact) || fact.kind === 'labelsMade.v1')) return wanted;
   const used = [...(await lookup.numbersUnder(session.prefix))];
-  return wanted.map((fact) => {
-    if (!isOpen(fact)) return fact;
+  const next = (): string => {
     const sampleNumber = nextSampleNumber(session.prefix, used);
-    used.push(sampleNumber);
-    return { ...fact, body: { ...fact.body, sampleNumber } } as NewFact;
+    // one is enough: those that follow come after it
+    used.splice(0, Number.POSITIVE_INFINITY, sampleNumber);
+    return sampleNumber;
+  };
+  return wanted.map((fact) => {
+    if (fact.kind === 'labelsMade.v1') {
+      const { body } = fact as LabelsMade;
+      return {
+        ...fact,
+        body: { ...body, labels: body.labels.map((one) => ({ ...one, sampleNumber: next() })) },
+      } as NewFact;
+    }
+    return isOpen(fact) ? ({ ...fact, body: { ...fact.body, sampleNumber: next() } } as NewFact) : fact;
   });
 }
 

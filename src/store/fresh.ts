@@ -5,7 +5,7 @@ import type { Fresh, Needs } from '#records/decide.ts';
 import type { NewFact } from '#records/fact.ts';
 import type { DerivedRow, JournalRow } from './database.ts';
 import { foldRows } from './folding.ts';
-import { boxesOf, type Lookup, samplesOf } from './lookup.ts';
+import { boxesOf, dayPlansOf, type Lookup, samplesOf } from './lookup.ts';
 import { numberLink } from './rows.ts';
 import type { Session } from './session.ts';
 
@@ -61,12 +61,14 @@ async function besideFor(session: Session, need: Needs): Promise<Pick<Fresh, 'ta
 
 /** `about`: the facts of the records touched, already read; these records are folded from them, never taken from a derived row. */
 export async function freshFor(session: Session, need: Needs, about: FactsByKey, lookup: Lookup): Promise<Fresh> {
+  const bearing = await linkedAny(lookup, need.sampleNumbers.map(numberLink));
   return {
     ...(await besideFor(session, need)),
     records: await recordsFor(need, about, lookup),
     facts: await textsFor(session, need, about),
     running: samplesOf(await linkedAny(lookup, need.runningSamples ? ['running'] : [])),
-    withNumbers: samplesOf(await linkedAny(lookup, need.sampleNumbers.map(numberLink))),
+    withNumbers: samplesOf(bearing),
+    reserving: dayPlansOf(bearing),
     measurements: (
       await linkedAny(
         lookup,

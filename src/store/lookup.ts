@@ -2,7 +2,7 @@
  * What a decision reads, inside its transaction: by index while the derived rows are complete, else folded from the journal itself,
  * so that a rebuild or a full disk never lets a pump be started twice.
  */
-import type { AnyRecord, BoxRecord, SampleRecord } from '#records/book.ts';
+import type { AnyRecord, BoxRecord, DayPlanRecord, SampleRecord } from '#records/book.ts';
 import type { BookDatabase, DerivedRow, JournalRow } from './database.ts';
 import { derivedRow } from './folding.ts';
 import { numberLink } from './rows.ts';
@@ -10,12 +10,16 @@ import { numberLink } from './rows.ts';
 export interface Lookup {
   readonly record: (key: string) => Promise<AnyRecord | null>;
   readonly linked: (link: string) => Promise<readonly DerivedRow[]>;
-  /** Sample numbers in use under a prefix: at least the highest of them. */
+  /** Sample numbers in use under a prefix, or reserved by a label: at least the highest of them. */
   readonly numbersUnder: (prefix: string) => Promise<readonly string[]>;
 }
 
-const numbersOf = (rows: readonly DerivedRow[]): string[] =>
-  rows.flatMap((row) => (row.kind === 'sample' ? [(row.record as SampleRecord).sampleNumber] : []));
+/** Numbers that these rows bear or reserve. */
+export const numbersOf = (rows: readonly DerivedRow[]): string[] =>
+  rows.flatMap((row) => {
+    if (row.kind === 'dayPlan') return (row.record as DayPlanRecord).labels.map(({ sampleNumber }) => sampleNumber);
+    return row.kind === 'sample' ? [(row.record as SampleRecord).sampleNumber] : [];
+  });
 
 export const byIndex = (db: BookDatabase): Lookup => ({
   record: async (key) => (await db.records.get(key))?.record ?? null,
@@ -62,6 +66,9 @@ export async function fromJournal(db: BookDatabase): Promise<Lookup> {
 
 export const samplesOf = (rows: readonly DerivedRow[]): SampleRecord[] =>
   rows.flatMap((row) => (row.kind === 'sample' ? [row.record as SampleRecord] : []));
+
+export const dayPlansOf = (rows: readonly DerivedRow[]): DayPlanRecord[] =>
+  rows.flatMap((row) => (row.kind === 'dayPlan' ? [row.record as DayPlanRecord] : []));
 
 export const boxesOf = (rows: readonly DerivedRow[]): BoxRecord[] =>
   rows.flatMap((row) => (row.kind === 'box' ? [row.record as BoxRecord] : []));

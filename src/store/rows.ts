@@ -2,14 +2,17 @@
 import type {
   AnyRecord,
   BoxRecord,
+  DayPlanRecord,
   DeterminationRecord,
   FlowCheckRecord,
   NoticeRecord,
+  PlanRecord,
   RelianceRecord,
   ReportedRecord,
   RequestRecord,
   SampleRecord,
   ShiftRecord,
+  SpendingRecord,
   WorkdayRecord,
 } from '#records/book.ts';
 import { type RecordKind, recordKinds } from '#records/recordKinds.ts';
@@ -107,6 +110,27 @@ const placeOfRequest = (request: RequestRecord): Place => ({
   links: optional('worker', request.personId),
 });
 
+const placeOfPlan = (plan: PlanRecord): Place => ({
+  sort: `${plan.plannedAt ?? ''}~${plan.id}`,
+  links: ['plan', ...optional('site', plan.siteId)],
+});
+
+/** Reserved numbers are found as those of cassettes are, so that none is given twice. */
+const placeOfDayPlan = ({ id, siteId, workOn, labels }: DayPlanRecord): Place => ({
+  sort: `${workOn}~${id}`,
+  links: [
+    `shift:${id}`,
+    `site:${siteId}`,
+    `preparedFor:${workOn}`,
+    ...new Set(labels.map(({ sampleNumber }) => numberLink(sampleNumber))),
+  ],
+});
+
+const placeOfSpending = ({ id, spentOn, siteId }: SpendingRecord): Place => ({
+  sort: `${spentOn}~${id}`,
+  links: ['spending', ...optional('site', siteId)],
+});
+
 const placeOfBox = (box: BoxRecord): Place => ({
   sort: box.factIds[0] ?? box.id,
   links: [
@@ -131,6 +155,9 @@ const places: { readonly [K in RecordKind]?: (record: never) => Place } = {
   determination: placeOfDetermination,
   duty: ({ id }: AnyRecord) => ({ sort: id, links: [] }),
   request: placeOfRequest,
+  plan: placeOfPlan,
+  dayPlan: placeOfDayPlan,
+  spending: placeOfSpending,
 };
 
 const placeOf = (kind: RecordKind, record: AnyRecord): Place =>

@@ -3,6 +3,7 @@ import type {
   Book,
   BookRecord,
   BoxRecord,
+  DayPlanRecord,
   DeterminationRecord,
   DutyRecord,
   FlowCheckRecord,
@@ -13,6 +14,7 @@ import type {
   MissingEntries,
   NoticeRecord,
   PersonRecord,
+  PlanRecord,
   PumpRecord,
   RelianceRecord,
   ReportedRecord,
@@ -20,6 +22,7 @@ import type {
   SampleRecord,
   ShiftRecord,
   SiteRecord,
+  SpendingRecord,
   WorkdayRecord,
 } from '#records/book.ts';
 import { missingWithout } from '#records/exchange.ts';
@@ -46,6 +49,9 @@ interface RecordOf {
   determination: DeterminationRecord;
   duty: DutyRecord;
   request: RequestRecord;
+  plan: PlanRecord;
+  dayPlan: DayPlanRecord;
+  spending: SpendingRecord;
 }
 
 /** The records of one kind among the rows, by id. */
@@ -90,5 +96,8 @@ export function bookOf(rows: readonly DerivedRow[], beside: Beside | null = null
     determinations: ofKind(rows, 'determination'),
     duties: ofKind(rows, 'duty'),
     requests: ofKind(rows, 'request'),
+    plans: ofKind(rows, 'plan'),
+    dayPlans: ofKind(rows, 'dayPlan'),
+    spendings: ofKind(rows, 'spending'),
   };
 }

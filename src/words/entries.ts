@@ -65,6 +65,19 @@ const namedByKind: Readonly<Record<FactKind, Named>> = {
   'dutyReopened.v1': ['thing that was not done after all', 'things that were not done after all'],
   'limitsChosen.v1': ['choice of limits', 'choices of limits'],
   'recordsRequested.v1': ['request to see records', 'requests to see records'],
+  'measurementPlanned.v1': ['plan to measure', 'plans to measure'],
+  'plannedDayMissed.v1': ['planned day that did not come about', 'planned days that did not come about'],
+  'planDropped.v1': ['plan given up', 'plans given up'],
+  'dayPrepared.v1': ['day made ready', 'days made ready'],
+  'labelsMade.v1': ['printing of labels', 'printings of labels'],
+  'gearHeld.v1': ['word on whose gear it is', 'words on whose gear it is'],
+  'pumpCharged.v1': ['charge of a pump', 'charges of pumps'],
+  'certificateEntered.v1': ['newer certificate of a flow meter', 'newer certificates of flow meters'],
+  'gearDoubted.v1': ['gear found bad', 'gear found bad'],
+  'gearDoubtSettled.v1': ['decision on gear found bad', 'decisions on gear found bad'],
+  'pricesStated.v1': ['list of prices', 'lists of prices'],
+  'moneySpent.v1': ['entry of money', 'entries of money'],
+  'spendingStruck.v1': ['struck entry of money', 'struck entries of money'],
 };
 
 const ofNewer: Named = ['entry of a newer version', 'entries of a newer version'];

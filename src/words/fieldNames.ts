@@ -1,6 +1,7 @@
 /** What each value of a fact is called where it is shown by itself: struck, corrected, in dispute. Read by supervisor and office. */
 import { en as conditions } from './conditions.ts';
 import { namesOfDuties } from './fieldNamesOfDuties.ts';
+import { namesOfSeason } from './fieldNamesOfSeason.ts';
 import { nameInWords } from './quantity.ts';
 
 const names: Readonly<Record<string, string>> = {
@@ -108,6 +109,7 @@ const names: Readonly<Record<string, string>> = {
   sealed: 'Sealed',
   text: 'What was written',
   ...namesOfDuties,
+  ...namesOfSeason,
 };
 
 /** What stands in a list of its own: readings, pieces of work, lines of a certificate. */
@@ -115,6 +117,9 @@ const inLists: Readonly<Record<string, (n: number, inside: string) => string>> =
   readings: (n, inside) =>
     `Reading ${n}${inside === 'lowLPerMin' ? ', lowest' : inside === 'highLPerMin' ? ', highest' : ''}`,
   pieces: (n, inside) => `Piece of work ${n}${inside === '' ? '' : `: ${nameOfField(inside)}`}`,
+  slots: (n, inside) => `Worker and day ${n}${inside === '' ? '' : `: ${nameOfField(inside)}`}`,
+  wearers: (n, inside) => `Wearer ${n}${inside === '' ? '' : `: ${nameOfField(inside)}`}`,
+  labels: (n, inside) => `Label ${n}${inside === '' ? '' : `: ${nameOfField(inside)}`}`,
   pairs: (n, inside) =>
     `Certificate line ${n}${inside === 'readLPerMin' ? ', read' : inside === 'trueLPerMin' ? ', true flow' : ''}`,
 };

@@ -29,6 +29,9 @@ export const en = {
     `The ${outcome} determination for ${site}, ${day}`,
   duty: 'Something that the rule asks',
   request: (who: string, day: string) => `The request of ${who} to see records, ${day}`,
+  plan: (season: string | null) => (season === null ? 'A plan to measure' : `A plan to measure, ${season}`),
+  dayPlan: (site: string, day: string) => `What is made ready for ${site}, ${day}`,
+  spending: (day: string) => `Money spent on ${day}`,
 };
 
 const dayText = (day: string): string => formatDay(day, 'en', 'long');
@@ -98,6 +101,18 @@ const byKind: Readonly<Record<string, (id: string, book: Book) => string | undef
     const request = requests.get(id);
     return request && en.request(request.by, dayText(request.askedOn));
   },
+  plan: (id, { plans }) => {
+    const plan = plans.get(id);
+    return plan && en.plan(plan.season);
+  },
+  dayPlan: (id, { sites }) => {
+    const [siteId, day] = splitDay(id);
+    return en.dayPlan(sites.get(siteId)?.name ?? en.somewhere, dayText(day));
+  },
+  spending: (id, { spendings }) => {
+    const one = spendings.get(id);
+    return one && en.spending(dayText(one.spentOn));
+  },
 };
 
 /** A worker's day, or a measurement that was reported to us. */
@@ -122,6 +137,9 @@ export function zoneOfRecord(key: string, book: Book): string | null {
   const siteId = {
     site: id,
     shift: id.slice(0, 12),
+    dayPlan: id.slice(0, 12),
+    plan: book.plans.get(id)?.siteId ?? undefined,
+    spending: book.spendings.get(id)?.siteId ?? undefined,
     sample: book.samples.get(id)?.siteId,
     flowCheck: book.flowChecks.get(id)?.shiftId.slice(0, 12),
     box: book.boxes.get(id)?.packed.siteId,

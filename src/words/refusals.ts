@@ -82,6 +82,19 @@ export const refusals: Readonly<Record<RefusalKey, (p: Params) => string>> = {
   negativeWithoutMeasurement: () =>
     'A negative determination rests on at least one measurement. Choose it, or write a positive one.',
   notDone: () => 'This is not written down as done, so there is nothing to take back.',
+  numberReserved: (p) =>
+    `The number${named(p.sampleNumber)} stands on a label for another site or day. Take a label of this day, or the next number.`,
+  moreThanCrew: (p) =>
+    `More workers are named than do this work${named(p.crewCount, ': ')}. Put the number right, or leave some out.`,
+  twiceOnDay: () => 'A worker stands twice on one day. Choose another day, or leave one out.',
+  notPlanned: () => 'This worker does not stand in the plan. Load the page again.',
+  pumpOnTwo: () => 'One pump is put down twice. Choose another pump for one of them.',
+  ownGoesBack: () => 'Gear of your own does not go back. Say that it is rented or lent, or leave the day out.',
+  dueBeforeCertificate: () => 'The next calibration comes after the day of the certificate. Look at both dates.',
+  doubtUnknown: () => 'There is no such doubt about this gear here. Take in the file of the other device first.',
+  onlyMeters: () => 'Only what a flow meter read is corrected by what was found. Choose another decision.',
+  notWholeCents: () => 'Write the amount in dollars and whole cents.',
+  sayAnew: () => 'This is not corrected by itself. Say it anew on its own page; what was said before stays to be seen.',
 };
 
 export const cautions: Readonly<Record<CautionKey, (p: Params) => string>> = {

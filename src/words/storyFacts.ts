@@ -4,6 +4,7 @@ import { labelOf } from './fieldNames.ts';
 import { formatDay, formatList, formatMinutes, formatQuantity } from './quantity.ts';
 import { en as story } from './story.ts';
 import { en as ofDuties } from './storyOfDuties.ts';
+import { en as ofSeason } from './storyOfSeason.ts';
 import { type Naming, valueText } from './valueText.ts';
 
 export interface Telling extends Naming {
@@ -24,6 +25,7 @@ const values = (body: object, keys: readonly string[], say: Telling): string =>
 /** A kind without a sentence here does not compile. */
 export const en: { readonly [K in FactKind]: Sentence<K> } = {
   ...ofDuties,
+  ...ofSeason,
   'bookOpened.v1': ({ body }) => `The book of ${body.firmName} was opened${body.practice ? ', for practice' : ''}`,
   'siteAdded.v1': ({ body }, say) =>
     `The site ${body.name} was written down. ${values(body, ['stateCode', 'setting', 'altitudeM', 'zone'], say)}`,

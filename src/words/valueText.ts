@@ -2,6 +2,7 @@
 import { isDay, isInstant, wallTimeOf } from '#core/calendar.ts';
 import type { Unit } from '#core/units.ts';
 import { choicesOfDuties } from './choicesOfDuties.ts';
+import { choicesOfSeason } from './choicesOfSeason.ts';
 import { en as conditions } from './conditions.ts';
 import { nameOfField } from './fieldNames.ts';
 import { en as gear } from './gear.ts';
@@ -56,6 +57,7 @@ const choices: Readonly<Record<string, Choices>> = {
   language: { en: 'English', es: 'Spanish' },
   ...conditions.options,
   ...choicesOfDuties,
+  ...choicesOfSeason,
 };
 
 /** What a field is chosen from, as it is said; empty for a field that is not chosen. */
@@ -74,8 +76,12 @@ const units: readonly (readonly [suffix: string, unit: Unit])[] = [
   ['VolumeL', 'L'],
 ];
 
+/** '$24.50': whole cents, as they are added. */
+const dollarsText = (amountUsd: number): string => `$${amountUsd.toFixed(2)}`;
+
 function numberText(field: string, value: number): string {
   if (field.endsWith('Min') && !field.endsWith('LPerMin')) return formatMinutes(value);
+  if (field.endsWith('Usd')) return dollarsText(value);
   if (field.endsWith('Fraction')) return formatQuantity(value * 100, '%');
   const unit = units.find(([suffix]) => field.endsWith(suffix))?.[1];
   return unit === undefined ? String(value) : formatQuantity(value, unit);

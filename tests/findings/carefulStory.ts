@@ -240,6 +240,9 @@ export function bookFrom(entries: readonly JournalEntry[]): Book {
     determinations: of('determination'),
     duties: of('duty'),
     requests: of('request'),
+    plans: of('plan'),
+    dayPlans: of('dayPlan'),
+    spendings: of('spending'),
   };
 }
 

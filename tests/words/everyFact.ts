@@ -2,6 +2,7 @@
 import type { FactBody, FactKind } from '#records/fact.ts';
 import { ids, shiftId } from '../records/facts.ts';
 import { everyBodyOfDuties } from './everyFactOfDuties.ts';
+import { everyBodyOfSeason } from './everyFactOfSeason.ts';
 
 const at = '2026-11-25T12:00:00.000Z';
 const later = '2026-11-25T16:30:00.000Z';
@@ -186,4 +187,5 @@ export const everyBody: { readonly [K in FactKind]: FactBody<K> } = {
   'sheetDifferenceKept.v1': { boxId: ids.box, revision: '1', recordHash: hash },
   'missingEntriesAccepted.v1': { bookId: ids.book, writer: 'zzzzzzzzzzzz', fromCount: 3, toCount: 5 },
   ...everyBodyOfDuties,
+  ...everyBodyOfSeason,
 };

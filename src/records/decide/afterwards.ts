@@ -1,7 +1,16 @@
 /** What a decided fact changes for the facts after it in the same call. Only what decide asks about is followed. */
 import { subjectOf } from '../about.ts';
-import type { AnyRecord, BoxRecord, DutyRecord, Interval, NoticeRecord, SampleRecord, WorkdayRecord } from '../book.ts';
-import type { NewFact } from '../fact.ts';
+import type {
+  AnyRecord,
+  BoxRecord,
+  DutyRecord,
+  Interval,
+  NoticeRecord,
+  PumpRecord,
+  SampleRecord,
+  WorkdayRecord,
+} from '../book.ts';
+import type { FactBody, NewFact } from '../fact.ts';
 import type { Ask } from './ask.ts';
 import { provisionalId, recordFrom } from './view.ts';
 
@@ -99,6 +108,11 @@ function grownDay(day: AnyRecord, made: AnyRecord): object {
   };
 }
 
+const withDoubt = (gear: PumpRecord, body: FactBody<'gearDoubted.v1'>, factId: string): AnyRecord => ({
+  ...gear,
+  doubts: [...(gear.doubts ?? []), { ...body, factId, settled: null }],
+});
+
 function putOther(fact: NewFact, index: number, record: AnyRecord, put: (changed: AnyRecord) => void): void {
   const issued = { factId: provisionalId(index), at: fact.happened.at, by: fact.by };
   if (fact.kind === 'conditionsNoted.v1') put({ ...record, conditions: fact.body } as AnyRecord);
@@ -106,6 +120,9 @@ function putOther(fact: NewFact, index: number, record: AnyRecord, put: (changed
     put({ ...record, changes: { ...fact.body, factId: issued.factId } } as AnyRecord);
   if (fact.kind === 'dutyDone.v1')
     put({ ...record, done: [...(record as DutyRecord).done, { ...fact.body, ...issued }] } as AnyRecord);
+  if (fact.kind === 'spendingStruck.v1')
+    put({ ...record, struck: { why: fact.why, factId: issued.factId } } as AnyRecord);
+  if (fact.kind === 'gearDoubted.v1') put(withDoubt(record as PumpRecord, fact.body, issued.factId));
   if (fact.kind === 'noticeGiven.v1')
     put({ ...record, given: [...(record as NoticeRecord).given, { ...fact.body, ...issued }] } as AnyRecord);
 }

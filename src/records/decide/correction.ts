@@ -11,6 +11,7 @@ import { fitted } from '../fitting.ts';
 import { isWithin, segmentsOf, valueAt, withValueAt } from '../pointer.ts';
 import { type Ask, momentParams, needsWhy } from './ask.ts';
 import { refuseOnDuties } from './correctionOfDuties.ts';
+import { refuseOnSeason } from './correctionOfSeason.ts';
 import { wrongPieces } from './day.ts';
 import { refuseNumber } from './sample.ts';
 
@@ -69,7 +70,7 @@ function refuseOnSample(ask: Correcting, fact: Fact): void {
   if (!sample) return;
   refuseOrder(ask, fact, sample);
   const { path, new: value } = ask.fact.body;
-  if (path === '/sampleNumber' && typeof value === 'string') refuseNumber(ask as Ask, value, 'body/new', sample.id);
+  if (path === '/sampleNumber' && typeof value === 'string') refuseNumber(ask as Ask, value, 'body/new', sample);
 }
 
 function refuseValue(ask: Correcting, fact: Fact, places: unknown): void {
@@ -99,6 +100,7 @@ function refuseValue(ask: Correcting, fact: Fact, places: unknown): void {
   const changed = withValueAt(places, segmentsOf(path), value)?.value;
   refuseOnDay(ask, fact, changed);
   refuseOnDuties(ask, fact, changed, recordsOf(ask as Ask));
+  refuseOnSeason(ask, fact, changed);
 }
 
 /** Hours and minutes that arrive by correction keep the order and the room that they were asked to have when first stated. */

@@ -1,5 +1,5 @@
 /** What decide is given of the book: rows read inside the transaction, and the clock. */
-import type { AnyRecord, BoxRecord, FlowCheckRecord, MissingEntries, SampleRecord } from '../book.ts';
+import type { AnyRecord, BoxRecord, DayPlanRecord, FlowCheckRecord, MissingEntries, SampleRecord } from '../book.ts';
 
 /** What the store must read inside the transaction. */
 export interface Needs {
@@ -25,6 +25,8 @@ export interface Fresh {
   readonly records: ReadonlyMap<string, AnyRecord>;
   readonly running: readonly SampleRecord[];
   readonly withNumbers: readonly SampleRecord[];
+  /** Days whose labels bear one of the numbers asked for. */
+  readonly reserving?: readonly DayPlanRecord[];
   readonly boxes: readonly BoxRecord[];
   /** Measurements asked for, and every notice of them. */
   readonly measurements?: readonly AnyRecord[];

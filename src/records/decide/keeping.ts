@@ -88,13 +88,14 @@ const relaxingKinds: readonly string[] = [
   'measurementReliedOn.v1',
   'dutyDone.v1',
   'limitsChosen.v1',
+  'gearDoubtSettled.v1',
 ];
 
 /** Takes a doubt away, or may: asks for the whole of a file that is being taken in. */
 export function relaxes({ kind, body }: NewFact): boolean {
   if (kind === 'voidReviewed.v1') return !body.stands;
   if (kind === 'determinationWritten.v1') return body.outcome === 'negative';
-  if (kind === 'valueCorrected.v1') return body.path === '/stands';
+  if (kind === 'valueCorrected.v1') return /^\/(stands|fromOn|untilOn)$/.test(body.path);
   return relaxingKinds.includes(kind);
 }
 

@@ -64,6 +64,17 @@ export const refusalKeys = [
   'givenBeforeIssued',
   'negativeWithoutMeasurement',
   'notDone',
+  'numberReserved',
+  'moreThanCrew',
+  'twiceOnDay',
+  'notPlanned',
+  'pumpOnTwo',
+  'ownGoesBack',
+  'dueBeforeCertificate',
+  'doubtUnknown',
+  'onlyMeters',
+  'notWholeCents',
+  'sayAnew',
 ] as const;
 export type RefusalKey = (typeof refusalKeys)[number];
 

@@ -2,20 +2,20 @@
 import type { BookRecord, PersonRecord } from '../book.ts';
 import { canonicalJson } from '../canonical.ts';
 import { keyOf } from '../common.ts';
-import type { NewFact } from '../fact.ts';
+import type { FactKind, NewFact } from '../fact.ts';
 import type { Ask } from './ask.ts';
 
 /** As many as the fact holds: beyond them a statement stands beside the oldest ones, and the careful side judges. */
 const mostKnown = 50;
 
 /** Ids of the statements of one kind about a record, newest first. */
-function statedBefore({ view, fact }: Ask, factIds: readonly string[]): string[] {
-  const kind = `"kind":"${fact.kind}"`;
+export function statedBefore({ view, fact }: Ask, factIds: readonly string[], ofKind: FactKind = fact.kind): string[] {
+  const kind = `"kind":"${ofKind}"`;
   const before = factIds.filter((id) => view.fresh.facts.get(id)?.includes(kind));
   return before.reverse().slice(0, mostKnown);
 }
 
-const same = (now: object | null | undefined, next: object): boolean =>
+export const same = (now: object | null | undefined, next: object): boolean =>
   now !== null &&
   now !== undefined &&
   Object.entries(next).every(

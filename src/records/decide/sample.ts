@@ -4,6 +4,7 @@ import { keyOf } from '../common.ts';
 import type { FactKind, NewFact } from '../fact.ts';
 import { checkSampleNumber } from '../sampleNumber.ts';
 import { type Ask, momentParams, needsWhy } from './ask.ts';
+import { refuseReserved } from './season.ts';
 
 type OfSample = Extract<NewFact, { body: { sampleId: string } }>;
 
@@ -24,17 +25,23 @@ export function airSample(ask: Ask): SampleRecord | null {
 }
 
 /** A label must be free and rightly keyed; numbers of void samples stay used, because their cassettes exist. */
-export function refuseNumber(ask: Ask, sampleNumber: string, field: string, ownId: string): void {
+export function refuseNumber(
+  ask: Ask,
+  sampleNumber: string,
+  field: string,
+  { id: ownId, shiftId }: Pick<SampleRecord, 'id' | 'shiftId'>,
+): void {
   const checked = checkSampleNumber(sampleNumber);
   if (checked.kind === 'wrong') ask.refuse('numberWrong', [field], { sampleNumber, mistake: checked.mistake });
   const others = ask.view.samples().filter((other) => other.sampleNumber === sampleNumber && other.id !== ownId);
   if (others.length > 0) ask.refuse('numberUsed', [field], { sampleNumber });
+  refuseReserved(ask, sampleNumber, field, shiftId);
 }
 
 function begun(ask: Ask<'samplePrepared.v1'> | Ask<'blankOpened.v1'>): void {
-  const { sampleId, sampleNumber } = ask.fact.body;
+  const { sampleId, sampleNumber, shiftId } = ask.fact.body;
   if (ask.view.sample(sampleId)) ask.refuse('alreadyInBook', ['body/sampleId'], { key: keyOf('sample', sampleId) });
-  refuseNumber(ask as Ask, sampleNumber, 'body/sampleNumber', sampleId);
+  refuseNumber(ask as Ask, sampleNumber, 'body/sampleNumber', { id: sampleId, shiftId });
 }
 
 function prepared(ask: Ask<'samplePrepared.v1'>): void {

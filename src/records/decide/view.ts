@@ -23,7 +23,7 @@ const isOf = (record: AnyRecord, kind: RecordKind): boolean => record.key.starts
 
 export function viewOf(fresh: Fresh): View {
   const records = new Map<string, AnyRecord>();
-  const lists = [fresh.running, fresh.withNumbers, fresh.boxes, fresh.measurements ?? []];
+  const lists = [fresh.running, fresh.withNumbers, fresh.boxes, fresh.measurements ?? [], fresh.reserving ?? []];
   for (const list of lists) for (const r of list) records.set(r.key, r);
   for (const [key, record] of fresh.records) records.set(key, record);
   const allOf = (kind: RecordKind): readonly AnyRecord[] => [...records.values()].filter((r) => isOf(r, kind));

@@ -1,8 +1,8 @@
 /** The next free sample number of this device, for a cassette that gets another one. */
 import { useLiveQuery } from 'dexie-react-hooks';
 import { useSyncExternalStore } from 'react';
-import type { SampleRecord } from '#records/book.ts';
 import { nextSampleNumber } from '#records/sampleNumber.ts';
+import { numbersOf } from '../lookup.ts';
 import { numberLink } from '../rows.ts';
 import { onBookState, openSession } from '../session.ts';
 
@@ -14,6 +14,6 @@ export function useNextNumber(): string | undefined {
     const { db, prefix } = session;
     const from = numberLink(prefix);
     const highest = await db.records.where('links').between(from, `${from}\uffff`).last();
-    return nextSampleNumber(prefix, highest === undefined ? [] : [(highest.record as SampleRecord).sampleNumber]);
+    return nextSampleNumber(prefix, highest === undefined ? [] : numbersOf([highest]));
   }, [session]);
 }

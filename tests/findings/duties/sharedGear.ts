@@ -121,6 +121,9 @@ export function bookFrom(given: SomeBook): Book {
     determinations: new Map(),
     duties: new Map(),
     requests: new Map(),
+    plans: new Map(),
+    dayPlans: new Map(),
+    spendings: new Map(),
     ...(given.missing
       ? { missing: [{ writer: 'wwwwwwwwwwww', fromCount: 1, toCount: 2, untilOn: '2026-11-21' }] }
       : {}),

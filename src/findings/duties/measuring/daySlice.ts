@@ -109,6 +109,9 @@ export function daySliceOf(parts: DayParts, index: BookIndex, book: Book): DaySl
     determinations: nothing,
     duties: nothing,
     requests: nothing,
+    plans: nothing,
+    dayPlans: nothing,
+    spendings: nothing,
     ...(book.missing ? { missing: book.missing } : {}),
     ...(book.takingIn === undefined ? {} : { takingIn: book.takingIn }),
   };
