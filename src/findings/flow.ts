@@ -7,7 +7,7 @@ import { meanOfReadings, readingHalfWidth, readingMidpoint } from '#core/reading
 import type { Book, FlowCheckRecord, MeterRecord } from '#records/book.ts';
 import { flowTolerance } from '#reference/flowTolerance.ts';
 import { certificateInForce, judgingDueOn } from './gear/certificateInForce.ts';
-import { type DaysOfUse, dayOfCheck, daysOfCheck, doubtsOn, factorsOn } from './gear/doubtsOf.ts';
+import { type DaysOfUse, dayOfCheck, daysOfCheck, doubtsOn, factorsOn, hasDoubts } from './gear/doubtsOf.ts';
 import { localFlow } from './meter.ts';
 import { readingsCount } from './practice.ts';
 import { type Reason, reason } from './reason.ts';
@@ -127,7 +127,7 @@ export function findFlowCheck(check: FlowCheckRecord, book: Book, method: FlowRa
 
   const meter = book.meters.get(check.meterId);
   const checkedOn = dayOfCheck(check, book);
-  const days = daysOfCheck(check, book);
+  const days = hasDoubts(meter) ? daysOfCheck(check, book) : { fromOn: checkedOn, toOn: checkedOn };
   const site = book.sites.get(book.shifts.get(check.shiftId)?.siteId ?? '') ?? null;
   const factors = meter ? factorsOn(meter, days.fromOn, days.toOn) : [];
   const within = (read: Term | null): Term | null => (read && factors.length > 0 ? flowWithin(read, factors) : read);

@@ -2,7 +2,7 @@
 import type { Book, RecordBase, SampleRecord } from '#records/book.ts';
 import { bookDoubts } from './bookDoubts.ts';
 import { isHotWork } from './fittingPoints.ts';
-import { daysOfSample, doubtsOn } from './gear/doubtsOf.ts';
+import { daysOfSample, doubtsOn, hasDoubts } from './gear/doubtsOf.ts';
 import { type Reason, reason } from './reason.ts';
 import { recordDoubts } from './recordDoubts.ts';
 
@@ -66,9 +66,11 @@ function mediaReasons(sample: SampleRecord, book: Book): Reason[] {
 
 /** The pump and the lot, where they were found bad; the flow meter is the flow check's. */
 function gearReasons(sample: SampleRecord, book: Book): Reason[] {
-  const { fromOn, toOn } = daysOfSample(sample, book);
   const pump = book.pumps.get(sample.pumpId ?? '');
-  return [...doubtsOn(pump, fromOn, toOn), ...doubtsOn(book.lots.get(sample.lotId), fromOn, toOn)];
+  const lot = book.lots.get(sample.lotId);
+  if (!hasDoubts(pump) && !hasDoubts(lot)) return [];
+  const { fromOn, toOn } = daysOfSample(sample, book);
+  return [...doubtsOn(pump, fromOn, toOn), ...doubtsOn(lot, fromOn, toOn)];
 }
 
 /** Two devices packed it, each into a box of its own: which sheet, which blanks and which method go with it, nobody knows. */

@@ -5,7 +5,7 @@
  */
 
 import type { FactorFound } from '#core/asFound.ts';
-import { dayOf } from '#core/calendar.ts';
+import { addDays, dayOf } from '#core/calendar.ts';
 import type { Book, FlowCheckRecord, GearBeside, GearDoubt, RecordBase, SampleRecord } from '#records/book.ts';
 import type { FactBody } from '#records/fact.ts';
 import { type Reason, reason } from '../reason.ts';
@@ -30,6 +30,8 @@ export const isDoubted = (doubt: GearDoubt): boolean => {
   const effect = effectOf(doubt);
   return effect === 'open' || effect === 'staysDoubtful';
 };
+
+export const hasDoubts = (gear: GearBeside | null | undefined): boolean => (gear?.doubts ?? []).length > 0;
 
 /** From the day of the work to the day on which it ended: a shift may run past midnight. */
 export interface DaysOfUse {
@@ -64,6 +66,21 @@ export function touchesDays(doubt: GearDoubt, fromOn: string, toOn = fromOn): bo
 /** Does what rests on the gear on this day prove nothing low? */
 export const isDoubtedOn = (gear: GearBeside | null | undefined, onDay: string): boolean =>
   (gear?.doubts ?? []).some((doubt) => isDoubted(doubt) && touchesDays(doubt, onDay));
+
+/**
+ * Does the doubt touch the days of use? The same as over `daysOfSample` or `daysOfCheck`; the local day of the end is worked out only where
+ * it could matter.
+ */
+export function touchesUse(doubt: GearDoubt, workOn: string, at: string | null, days: () => DaysOfUse): boolean {
+  if (touchesDays(doubt, workOn)) return true;
+  const on = at?.slice(0, 10);
+  const last = lastDayOf(doubt);
+  if (on === undefined) return false;
+  if (doubt.fromOn !== null && workOn < doubt.fromOn && on < addDays(doubt.fromOn, -1)) return false;
+  if (last !== null && workOn > last && on > addDays(last, 1)) return false;
+  const { fromOn, toOn } = days();
+  return touchesDays(doubt, fromOn, toOn);
+}
 
 export const gearNumberOf = ({ serial, lotNumber, id }: GearRecord): string => serial ?? lotNumber ?? id;
 

@@ -4,7 +4,7 @@ import type { Book, GearDoubt, SampleRecord } from '#records/book.ts';
 import type { DutiesOfBook } from '../duties/dutiesOfBook.ts';
 import { siteOfShift } from '../duties/groups/taskGroups.ts';
 import type { Measurement } from '../duties/measuring/measurement.ts';
-import { dayOfCheck, daysOfCheck, daysOfSample, effectOf, type GearKind, touchesDays } from './doubtsOf.ts';
+import { dayOfCheck, daysOfCheck, daysOfSample, effectOf, type GearKind, touchesUse } from './doubtsOf.ts';
 import { ownChecks } from './restsOn.ts';
 import type { Touched, TouchedOne } from './touched.ts';
 
@@ -14,10 +14,17 @@ export { gearDoubtsOfPaper } from './gearDoubtsOf.ts';
 export const gearIn = (book: Book, gear: GearKind) =>
   gear === 'pump' ? book.pumps : gear === 'meter' ? book.meters : book.lots;
 
-const nothing = { onDay: null, siteId: null, workerId: null, number: null, groupKey: null };
+const thing = (
+  id: string,
+  onDay: string | null,
+  siteId: string | null,
+  workerId: string | null = null,
+  number: string | null = null,
+): TouchedOne => ({ id, onDay, siteId, workerId, number, groupKey: null });
+
 const compare = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
-const inOrder = (found: readonly TouchedOne[]): readonly TouchedOne[] =>
-  [...found].sort((a, b) => compare(a.onDay ?? '', b.onDay ?? '') || compare(a.id, b.id));
+const order = (a: TouchedOne, b: TouchedOne): number => compare(a.onDay ?? '', b.onDay ?? '') || compare(a.id, b.id);
+const inOrder = (found: readonly TouchedOne[]): readonly TouchedOne[] => [...found].sort(order);
 
 /** Ids of the flow checks that were made with the flow meter in that time. */
 function checksWith(doubt: GearDoubt, book: Book): ReadonlySet<string> {
@@ -25,8 +32,8 @@ function checksWith(doubt: GearDoubt, book: Book): ReadonlySet<string> {
   if (doubt.gear !== 'meter') return found;
   for (const check of book.flowChecks.values()) {
     if (check.meterId !== doubt.gearId) continue;
-    const { fromOn, toOn } = daysOfCheck(check, book);
-    if (touchesDays(doubt, fromOn, toOn)) found.add(check.id);
+    const days = () => daysOfCheck(check, book);
+    if (touchesUse(doubt, dayOfCheck(check, book), check.happened.at, days)) found.add(check.id);
   }
   return found;
 }
@@ -46,8 +53,7 @@ function samplesOn(doubt: GearDoubt, checkIds: ReadonlySet<string>, book: Book, 
     const of = doubt.gear === 'pump' ? 'pumpId' : 'lotId';
     return samples.filter((sample) => {
       if (sample[of] !== doubt.gearId) return false;
-      const { fromOn, toOn } = daysOfSample(sample, book);
-      return touchesDays(doubt, fromOn, toOn);
+      return touchesUse(doubt, sample.workOn, sample.stopped?.at ?? null, () => daysOfSample(sample, book));
     });
   }
   if (checkIds.size === 0) return [];
@@ -60,21 +66,16 @@ function samplesOn(doubt: GearDoubt, checkIds: ReadonlySet<string>, book: Book, 
   });
 }
 
-const ofSample = ({ id, workOn, siteId, workerId, sampleNumber }: SampleRecord): TouchedOne => ({
-  ...nothing,
-  ...{ id, onDay: workOn, siteId, workerId, number: sampleNumber },
-});
+const ofSample = ({ id, workOn, siteId, workerId, sampleNumber }: SampleRecord): TouchedOne =>
+  thing(id, workOn, siteId, workerId, sampleNumber);
 
-const ofMeasurement = ({ id, workOn, siteId, workerId }: Measurement): TouchedOne => ({
-  ...nothing,
-  ...{ id, onDay: workOn, siteId, workerId },
-});
+const ofMeasurement = ({ id, workOn, siteId, workerId }: Measurement): TouchedOne =>
+  thing(id, workOn, siteId, workerId);
 
 function workdaysOf(samples: readonly SampleRecord[]): ReadonlyMap<string, TouchedOne> {
   const found = new Map<string, TouchedOne>();
   for (const { workdayId, workOn, siteId, workerId } of samples)
-    if (workdayId !== null && !found.has(workdayId))
-      found.set(workdayId, { ...nothing, id: workdayId, onDay: workOn, siteId, workerId });
+    if (workdayId !== null && !found.has(workdayId)) found.set(workdayId, thing(workdayId, workOn, siteId, workerId));
   return found;
 }
 
@@ -99,11 +100,11 @@ function noticesOn(measured: ReadonlyMap<string, Measurement>, book: Book, { not
     const of = measured.get(paper.measurementId);
     if (!of) return [];
     const zone = book.sites.get(of.siteId ?? '')?.zone ?? 'UTC';
-    return [{ ...ofMeasurement(of), id, onDay: dayOf(paper.at, zone), number: paper.revision }];
+    return [thing(id, dayOf(paper.at, zone), of.siteId, of.workerId, paper.revision)];
   });
   const owed = notices.flatMap(({ measurementId, dueOn, openIds }) => {
     const of = measured.get(measurementId);
-    return of && openIds.length > 0 ? [{ ...ofMeasurement(of), onDay: dueOn }] : [];
+    return of && openIds.length > 0 ? [thing(of.id, dueOn, of.siteId, of.workerId)] : [];
   });
   return { noticesIssued: inOrder(issued), noticesOwed: inOrder(owed) };
 }
@@ -112,11 +113,11 @@ function determinationsOn(measured: Ids, reliances: Ids, book: Book, duties: Dut
   const written = [...book.determinations.values()].flatMap(({ id, written: paper }) => {
     const { measurementIds, relianceIds, siteId, determinedOn } = paper;
     const touched = anyOf(measurementIds, measured) || anyOf(relianceIds, reliances);
-    return touched ? [{ ...nothing, id, onDay: determinedOn, siteId }] : [];
+    return touched ? [thing(id, determinedOn, siteId)] : [];
   });
   const open = duties.determinations.flatMap(({ siteId, groupKey, measurementIds, relianceIds, writtenId }) => {
     const touched = anyOf(measurementIds, measured) || anyOf(relianceIds, reliances);
-    return touched && writtenId === null ? [{ ...nothing, id: `${siteId} ${groupKey}`, siteId, groupKey }] : [];
+    return touched && writtenId === null ? [{ ...thing(`${siteId} ${groupKey}`, null, siteId), groupKey }] : [];
   });
   return { determinations: inOrder(written), determinationsNotWritten: inOrder(open) };
 }
@@ -124,15 +125,14 @@ function determinationsOn(measured: Ids, reliances: Ids, book: Book, duties: Dut
 function reliancesOn(measured: Ids, book: Book): ReadonlyMap<string, TouchedOne> {
   const found = new Map<string, TouchedOne>();
   for (const { id, measurementId, shiftId } of book.reliances.values())
-    if (measured.has(measurementId))
-      found.set(id, { ...nothing, id, onDay: shiftId.slice(-10), siteId: siteOfShift(shiftId) });
+    if (measured.has(measurementId)) found.set(id, thing(id, shiftId.slice(-10), siteOfShift(shiftId)));
   return found;
 }
 
 const dutiesOn = (measured: Ids, { duties }: DutiesOfBook): readonly TouchedOne[] =>
   duties.flatMap(({ id, dueOn, siteId, workerIds, measurementIds }) =>
     anyOf(measurementIds, measured)
-      ? [{ ...nothing, id, onDay: dueOn, siteId, workerId: workerIds.length === 1 ? (workerIds[0] ?? null) : null }]
+      ? [thing(id, dueOn, siteId, workerIds.length === 1 ? (workerIds[0] ?? null) : null)]
       : [],
   );
 
@@ -149,7 +149,7 @@ const sheetsOn = (sampleIds: ReadonlySet<string>, book: Book): readonly TouchedO
     if (!last || !packed.sampleIds.some((sampleId) => sampleIds.has(sampleId))) return [];
     const { siteId } = packed;
     const zone = book.sites.get(siteId)?.zone ?? 'UTC';
-    return [{ ...nothing, id, onDay: dayOf(last.at, zone), siteId, number: last.revision }];
+    return [thing(id, dayOf(last.at, zone), siteId, null, last.revision)];
   });
 
 /** null where the book has no such doubt. */
@@ -176,7 +176,7 @@ export function touchedBy(
       [...checkIds].flatMap((id) => {
         const check = book.flowChecks.get(id);
         const siteId = check ? siteOfShift(check.shiftId) : null;
-        return check ? [{ ...nothing, id, onDay: dayOfCheck(check, book), siteId }] : [];
+        return check ? [thing(id, dayOfCheck(check, book), siteId)] : [];
       }),
     ),
     samples: inOrder(samples.map(ofSample)),

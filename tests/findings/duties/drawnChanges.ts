@@ -2,6 +2,7 @@
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import type { Book, DeterminationRecord, RecordBase, ShiftRecord } from '#records/book.ts';
 import type { Seeded } from '../../store/seeded.ts';
+import { certificate, doubt, settled, withCertificates } from '../gear/gearFacts.ts';
 import { base, factId } from '../sliceRegisters.ts';
 import { result } from '../slices.ts';
 import { done } from './dutyCases.ts';
@@ -42,7 +43,40 @@ export function drawnChanges({ between, pick, id }: Seeded, today: string): Read
       },
     };
   };
+  /** A pump that the book knew by its checks alone is entered. */
+  const gearOf = (book: Book, gear: 'pump' | 'meter' | 'lot') => {
+    if (gear === 'meter') return { map: 'meters' as const, record: one(book, 'meters') };
+    if (gear === 'lot') return { map: 'lots' as const, record: one(book, 'lots') };
+    const pumpId = one(book, 'flowChecks').pumpId;
+    const entered = { ...base('pump', pumpId), pumpId, serial: pumpId, model: null };
+    return { map: 'pumps' as const, record: book.pumps.get(pumpId) ?? entered };
+  };
+  const doubted = (book: Book): Book => {
+    const gear = pick(['pump', 'meter', 'lot'] as const);
+    const { map, record } = gearOf(book, gear);
+    const fromOn = half() ? null : one(book, 'samples').workOn;
+    const untilOn = half() ? null : one(book, 'samples').workOn;
+    const added = doubt(gear, record.id, { doubtId: id(), foundOn: today, fromOn, untilOn });
+    return put(book, map, { ...record, doubts: [...(record.doubts ?? []), added] } as RecordIn<typeof map>);
+  };
+  const decided = (book: Book): Book => {
+    for (const map of ['pumps', 'meters', 'lots'] as const)
+      for (const record of book[map].values()) {
+        if (!record.doubts || !half()) continue;
+        const decision = settled(pick(['noEffect', 'asFound', 'staysDoubtful']), pick([0.9, 1.1]));
+        const doubts = record.doubts.map((each) => ({ ...each, settled: decision }));
+        return put(book, map, { ...record, doubts } as RecordIn<typeof map>);
+      }
+    return book;
+  };
   return {
+    gearDoubted: doubted,
+    gearDoubtSettled: decided,
+    certificateEntered: (book) => {
+      const meter = one(book, 'meters');
+      const entered = certificate(one(book, 'samples').workOn, { dueOn: half() ? '2030-01-01' : '2024-01-01' });
+      return put(book, 'meters', withCertificates(meter, ...(meter.certificates ?? []), entered));
+    },
     meter: (book) => changed(book, 'meters', () => ({ dueOn: half() ? '2023-12-01' : '2030-01-01' })),
     result: (book) =>
       changed(book, 'samples', () => ({
