@@ -133,10 +133,11 @@ export const en = {
     },
   },
   alsoHeading: 'To keep in mind',
-  always: [
-    'Splitting a day among more cassettes costs proof: each one may hold up to its reporting limit, and they add up.',
-    'A short sample of one task draws little air. It may need a method that finds less.',
-  ],
+  always: {
+    splittingCostsProof:
+      'Splitting a day among more cassettes costs proof: each may hold up to its reporting limit, and they add up.',
+    moreSensitiveMethod: 'A short sample of one task draws little air. It may need a method that finds less.',
+  },
   picture: {
     bound: 'The bound against the minutes sampled',
     boundDescription: (top: number): string =>

@@ -60,7 +60,7 @@ export function Answer({ ahead }: { readonly ahead: SampleAhead }) {
           {others.map((reason) => (
             <li key={reason.key}>{aheadReasonText(reason)}</li>
           ))}
-          {words.always.map((text) => (
+          {unsaid(reasons).map((text) => (
             <li key={text}>{text}</li>
           ))}
         </ul>
@@ -74,3 +74,9 @@ export function Answer({ ahead }: { readonly ahead: SampleAhead }) {
     </div>
   );
 }
+
+/** What holds of every sample, unless a reason says it with figures. */
+const unsaid = (reasons: SampleAhead['reasons']): readonly string[] =>
+  (['splittingCostsProof', 'moreSensitiveMethod'] as const)
+    .filter((key) => !reasons.some((reason) => reason.key === key))
+    .map((key) => words.always[key]);
