@@ -18,6 +18,7 @@ import { nextFreeNumber, write } from '#store/write.ts';
 import { chainOf, type EntryWish } from './chains.ts';
 import { newDevice, pickUp, type TestClock } from './device.ts';
 import { layDuties } from './faultGroundDuties.ts';
+import { laySeason } from './faultGroundSeason.ts';
 import { makeBackup } from './handOvers.ts';
 import { entry, flowCheckOf, library, openingFacts, sampleOf, zone } from './scenario.ts';
 
@@ -154,9 +155,10 @@ export async function layGround(clock: TestClock): Promise<Ground> {
   const stopped = await recordOf<SampleRecord>(`sample:${ids.stopped}`);
   const packedFactId = (await recordOf<BoxRecord>(`box:${box.boxId}`)).packedFactId;
   const ofDuties = await layDuties({ day, workOn, write: mustWrite, paperOf });
+  const ofSeason = await laySeason({ day, workOn, write: mustWrite });
   clock.forward(60_000);
 
-  const acts: Act[] = [...ofDuties];
+  const acts: Act[] = [...ofDuties, ...ofSeason];
   const act = <K extends FactKind>(kind: K, body: FactBody<K>, why: string | null = null, keys?: readonly string[]) =>
     acts.push({ kind, fact: newFact(kind, body, { ...entry(), why, ...(keys === undefined ? {} : { about: keys }) }) });
   const give = (fact: NewFact, files?: readonly FileRow[]) =>

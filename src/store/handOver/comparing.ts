@@ -13,9 +13,10 @@ import { pacer } from '../breath.ts';
 import type { BookDatabase, JournalRow } from '../database.ts';
 import { heldAround } from './held.ts';
 
-/** A cassette that the file prepares. */
+/** A cassette that the file prepares, or a label that it prints. */
 export interface Numbered {
-  readonly id: string;
+  /** null = a label: no cassette bears the number yet. */
+  readonly id: string | null;
   readonly sampleNumber: string;
   readonly row: JournalRow;
 }
@@ -126,6 +127,8 @@ export class Comparison {
     if (fact.kind === 'samplePrepared.v1' || fact.kind === 'blankOpened.v1') {
       const { sampleId: id, sampleNumber } = fact.body;
       this.numbered.push({ id, sampleNumber, row });
+    } else if (fact.kind === 'labelsMade.v1') {
+      for (const { sampleNumber } of fact.body.labels) this.numbered.push({ id: null, sampleNumber, row });
     } else if (fact.kind === 'photoTaken.v1') this.namedFiles.add(fact.body.hash);
     else if ('pdfHash' in fact.body) this.namedFiles.add(String(fact.body.pdfHash));
   }

@@ -9,7 +9,13 @@ import { numberLink } from '../rows.ts';
 import type { Session } from '../session.ts';
 import type { Numbered } from './comparing.ts';
 
-type Bearer = Pick<Numbered, 'id' | 'sampleNumber'>;
+interface Bearer {
+  readonly id: string;
+  readonly sampleNumber: string;
+}
+
+/** Labels are left out: a cassette may take the number of a label of its own day. */
+const isBorne = (one: Pick<Numbered, 'id' | 'sampleNumber'>): one is Bearer => one.id !== null;
 
 const sliceCount = 200;
 
@@ -52,10 +58,8 @@ async function bearersInJournal(db: BookDatabase, numbers: readonly string[]): P
 }
 
 /** Labels that two cassettes would bear. `session`: null on an empty device. */
-export async function numbersShared(
-  session: Session | null,
-  numbered: readonly Numbered[],
-): Promise<readonly SameNumber[]> {
+export async function numbersShared(session: Session | null, all: readonly Numbered[]): Promise<readonly SameNumber[]> {
+  const numbered = all.filter(isBorne);
   const numbers = [...new Set(numbered.map(({ sampleNumber }) => sampleNumber))];
   const bearers = new Map<string, Bearer>();
   if (session !== null && numbers.length > 0) {
