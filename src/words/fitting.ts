@@ -24,6 +24,12 @@ const facepieces: Readonly<Record<Respirator['facepiece'], string>> = {
 
 export const en = {
   heading: 'Prepare a worker',
+  label: {
+    field: 'Number for the cassette',
+    own: (spaced: string) => `${spaced}, the label made for this worker`,
+    spare: (spaced: string) => `${spaced}, a spare label`,
+    next: 'No label: the next free number',
+  },
   worker: 'Which worker',
   workerHas: (pump: string, on: boolean) => (on ? `wears pump ${pump} now` : `pump ${pump} is prepared`),
   tasks: 'What will this worker do today?',

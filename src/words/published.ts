@@ -9,7 +9,7 @@ const figure = (one: PublishedFigure): string => {
   return `${kinds[one.kind]} ${one.value}\u00a0${one.unit}`;
 };
 
-const kinds = { mean: 'mean', meanUnder: 'mean under', geometricMean: 'geometric mean', maximum: 'at most' } as const;
+const kinds = { mean: 'mean', meanUnder: 'mean under', geometricMean: 'geometric mean', maximum: 'highest' } as const;
 
 const lasting = ({ lasting: of }: PublishedExposure): string => {
   if (of.kind === 'fullShift') return 'full shifts';

@@ -98,6 +98,8 @@ export const en = {
   },
   quiet: 'What to measure next',
   quietTomorrow: 'Who wears what tomorrow',
+  ready: 'Who wears what today',
+  readyDetail: 'This day was made ready: ask again, then open it',
 };
 
 export type SeasonWords = typeof en;

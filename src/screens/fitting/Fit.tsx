@@ -15,7 +15,8 @@ const minute = 60_000;
 export function Fit({ shiftId = '' }: { readonly shiftId?: string }) {
   const book = useShiftBook(shiftId);
   const now = useNow(minute);
-  const preparedId = new URLSearchParams(useSearch()).get('prepared');
+  const asked = new URLSearchParams(useSearch());
+  const preparedId = asked.get('prepared');
   if (book === undefined) return null;
   const place = book === null ? null : placeOfShift(shiftId, book, now);
   if (book === null || place === null)
@@ -25,5 +26,9 @@ export function Fit({ shiftId = '' }: { readonly shiftId?: string }) {
       </Page>
     );
   const prepared = preparedId === null ? undefined : book.samples.get(preparedId);
-  return prepared === undefined ? <FitForm book={book} place={place} /> : <Prepared book={book} sample={prepared} />;
+  return prepared === undefined ? (
+    <FitForm book={book} place={place} wearerId={asked.get('wearer')} />
+  ) : (
+    <Prepared book={book} sample={prepared} />
+  );
 }

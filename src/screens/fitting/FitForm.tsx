@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Place } from '#findings/place.ts';
 import { findPresumption } from '#findings/presumption.ts';
+import { readyWearers } from '#findings/season/readyWearers.ts';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
@@ -14,27 +15,45 @@ import { useBookMeta, useDraft } from '#store/hooks.ts';
 import { en as words } from '#words/fitting.ts';
 import { en as gear } from '#words/gear.ts';
 import { notWritten } from '#words/saving.ts';
-import { type FitDraft, fitDraft, fitFacts, readFit } from './fitDraft.ts';
+import { type FitDraft, fitDraft, fitFacts, readFit, wearsOf } from './fitDraft.ts';
 import { GearLines } from './GearLines.tsx';
 import { workerDetail, workersInOrder } from './gearStands.ts';
+import { LabelLines } from './LabelLines.tsx';
 import { Presumed } from './Presumed.tsx';
 import { Tasks } from './Tasks.tsx';
 import { WorkerLines } from './WorkerLines.tsx';
 
-const fieldByName = { name: 'worker-name', identifier: 'worker-identifier', pumpId: 'pump', workerId: 'worker' };
+const fieldByName = {
+  name: 'worker-name',
+  identifier: 'worker-identifier',
+  pumpId: 'pump',
+  workerId: 'worker',
+  sampleNumber: 'number',
+};
 
-export function FitForm({ book, place }: { readonly book: Book; readonly place: Place }) {
+export interface FitFormProps {
+  readonly book: Book;
+  readonly place: Place;
+  /** Whoever is to wear a pump today, as the day was made ready. */
+  readonly wearerId: string | null;
+}
+
+export function FitForm({ book, place, wearerId }: FitFormProps) {
   const shiftId = place.shift.id;
-  const name = `shift:${shiftId}/fit`;
-  const draft = useDraft<FitDraft>(name, fitDraft(book));
+  const wearer = readyWearers(book, shiftId).find(({ workerId }) => workerId === wearerId);
+  const name = `shift:${shiftId}/fit${wearer === undefined ? '' : `/${wearer.workerId}`}`;
+  const draft = useDraft<FitDraft>(name, fitDraft(book, wearer));
   const meta = useBookMeta();
   const [, go] = useLocation();
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
   const writing = useWrite();
   const typed = draft.value;
   const change = (part: Partial<FitDraft>) => draft.set({ ...typed, ...part });
-  const pickWorker = (workerId: string) =>
-    change({ workerId, jobId: book.people.get(workerId)?.jobClassificationId ?? typed.jobId });
+  const pickWorker = (workerId: string) => {
+    const ready = readyWearers(book, shiftId).find((each) => each.workerId === workerId);
+    const jobId = book.people.get(workerId)?.jobClassificationId ?? typed.jobId;
+    change({ ...(ready === undefined ? { jobId } : wearsOf(ready)), workerId, number: null });
+  };
 
   const submit = async () => {
     const read = readFit(typed, place.today);
@@ -80,6 +99,7 @@ export function FitForm({ book, place }: { readonly book: Book; readonly place: 
           errors={errors}
         />
       </PickOrAdd>
+      <LabelLines draft={typed} onChange={change} book={book} shiftId={shiftId} />
       <Tasks book={book} taskIds={typed.taskIds} find={typed.find} onChange={change} error={errorOf(errors, 'find')} />
       {typed.taskIds.length > 0 && (
         <Presumed presumption={findPresumption(typed.taskIds, place.shift.conditions?.paintLead ?? null)} />

@@ -1,5 +1,5 @@
 /** What is typed while a worker is prepared, and reading it: into facts, or the sentences of what stands in the way. */
-
+import { freeLabels, type ReadyWearer } from '#findings/season/readyWearers.ts';
 import { type FieldReader, fieldReader } from '#parts/fieldReader.ts';
 import { emptyLot, type LotText, readLot } from '#parts/LotLines.tsx';
 import { addingNew } from '#parts/PickOrAdd.tsx';
@@ -30,10 +30,20 @@ export interface FitDraft {
   readonly pump: PumpText;
   readonly lotId: string | null;
   readonly lot: LotText;
+  /** Of a label that was made for this day; null = that of the worker's own label, else the next free number. */
+  readonly number?: string | null;
 }
 
-/** The lot in use at the last flow check or cassette stands there already. */
-export function fitDraft(book: Book): FitDraft {
+/** What was said of a wearer stands there; what was left open stays as it is. */
+export const wearsOf = ({ taskIds, jobClassificationId, pumpId, lotId }: ReadyWearer): Partial<FitDraft> => ({
+  taskIds,
+  jobId: jobClassificationId,
+  ...(pumpId === null ? {} : { pumpId }),
+  ...(lotId === null ? {} : { lotId }),
+});
+
+/** What was said of the wearer when the day was made ready; else only the lot in use at the last flow check or cassette stands there. */
+export function fitDraft(book: Book, wearer: ReadyWearer | undefined): FitDraft {
   const samples = [...book.samples.values()].sort((a, b) => a.preparedAt.localeCompare(b.preparedAt));
   const checks = [...book.flowChecks.values()].sort((a, b) => a.happened.at.localeCompare(b.happened.at));
   const lotId =
@@ -49,6 +59,8 @@ export function fitDraft(book: Book): FitDraft {
     pump: emptyPump,
     lotId: lotId ?? null,
     lot: emptyLot,
+    number: null,
+    ...(wearer === undefined ? {} : { workerId: wearer.workerId, ...wearsOf(wearer) }),
   };
 }
 
@@ -105,7 +117,9 @@ export function fitFacts(
   const sampleId = newId();
   const shiftId = shift.id;
   const work = { taskIds: [...draft.taskIds], jobClassificationId };
-  const body = { sampleId, sampleNumber: nextFreeNumber, shiftId, workerId, pumpId, lotId, ...work, follows: null };
+  const label = draft.number ?? freeLabels(book, shiftId, { workerId, blank: false })[0];
+  const sampleNumber = label ?? nextFreeNumber;
+  const body = { sampleId, sampleNumber, shiftId, workerId, pumpId, lotId, ...work, follows: null };
   facts.push(newFact('samplePrepared.v1', body, entry));
   const workdayId = `${workerId}.${shift.workOn}`;
   if (!isOnRoster(workdayId, shiftId, book))

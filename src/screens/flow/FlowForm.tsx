@@ -95,7 +95,7 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
         <PickOrAdd
           name="pump"
           label={gear.pump.pick}
-          options={pumpsInOrder(book).map(({ id, serial }) => ({
+          options={pumpsInOrder(book, shiftId).map(({ id, serial }) => ({
             id,
             label: serial,
             detail: pumpDetail(id, book),

@@ -25,9 +25,15 @@ export const purposeFor = (pumpId: string, book: Book): Purpose =>
 
 const nameOf = (sample: SampleRecord, book: Book): string => book.people.get(sample.workerId ?? '')?.name ?? '';
 
-/** By the numbers painted on them, as they lie in the case. */
-export const pumpsInOrder = (book: Book): PumpRecord[] =>
-  [...book.pumps.values()].sort((a, b) => a.serial.localeCompare(b.serial, 'en', { numeric: true }));
+/** Those that are to be worn today first; then by the numbers painted on them, as they lie in the case. */
+export function pumpsInOrder(book: Book, shiftId: string): PumpRecord[] {
+  const { wearers = [], sparePumpIds = [] } = book.dayPlans.get(shiftId)?.prepared ?? {};
+  const asked = [...wearers.map(({ pumpId }) => pumpId), ...sparePumpIds];
+  const rank = ({ id }: PumpRecord): number => (asked.includes(id) ? 0 : 1);
+  return [...book.pumps.values()].sort(
+    (a, b) => rank(a) - rank(b) || a.serial.localeCompare(b.serial, 'en', { numeric: true }),
+  );
+}
 
 /** The flow of a saved check as printed, or that there is none. */
 export function flowText(check: FlowCheckRecord, book: Book): string {

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
 import { blanksNeeded } from '#findings/blanks.ts';
+import { freeLabels } from '#findings/season/readyWearers.ts';
 import { BigNumber } from '#parts/BigNumber.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { fieldReader } from '#parts/fieldReader.ts';
@@ -92,7 +93,8 @@ function BlankForm({ day }: { readonly day: ShiftDay }) {
     const entry = { happened: happenedNow(place.zone), by };
     const lotOfBlank = lot === null ? typed.lotId : newId();
     const sampleId = newId();
-    const body = { sampleId, sampleNumber: nextFreeNumber, shiftId, lotId: lotOfBlank, openedWhere };
+    const sampleNumber = freeLabels(book, shiftId, { workerId: null, blank: true })[0] ?? nextFreeNumber;
+    const body = { sampleId, sampleNumber, shiftId, lotId: lotOfBlank, openedWhere };
     const facts = [
       ...(lot === null ? [] : [newFact('lotAdded.v1', { lotId: lotOfBlank, ...lot }, entry)]),
       newFact('blankOpened.v1', body, entry),

@@ -2,6 +2,7 @@
  * The supervisor, any time of the day: one site's day on one page, in the order of the day. Each line says how it stands and leads to
  * where it is done; the foot offers what is due first.
  */
+import { lazy, Suspense } from 'react';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { useKeeping } from '#store/hooks/useKeeping.ts';
@@ -13,6 +14,9 @@ import { DayLines } from './DayLines.tsx';
 import { nextStep } from './nextStep.ts';
 import { OnWorkerLines } from './OnWorkerLines.tsx';
 import { useShift } from './useShift.ts';
+
+/** Only where the day was made ready beforehand. */
+const ReadyDay = lazy(async () => ({ default: (await import('./ReadyDay.tsx')).ReadyDay }));
 
 export function Shift({ shiftId = '' }: { readonly shiftId?: string }) {
   const day = useShift(shiftId);
@@ -37,6 +41,11 @@ export function Shift({ shiftId = '' }: { readonly shiftId?: string }) {
       aside={<DayLines day={day} lastSentAt={lastSentAt} />}
       action={<MainAction to={next.to}>{next.text}</MainAction>}
     >
+      {day.book.dayPlans.has(shift.id) && (
+        <Suspense fallback={null}>
+          <ReadyDay day={day} />
+        </Suspense>
+      )}
       <BeforeLines day={day} />
       <OnWorkerLines day={day} />
       <AfterLines day={day} />

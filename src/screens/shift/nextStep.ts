@@ -1,5 +1,6 @@
 /** What is due first on this day, as the page's one action: where it is done, and its words. */
 import { type Due, type DueKey, findDue } from '#findings/due.ts';
+import { readyWearers } from '#findings/season/readyWearers.ts';
 import { unsentShifts } from '#findings/shiftEnded.ts';
 import { en as words } from '#words/shift.ts';
 import { airOf } from './daySamples.ts';
@@ -47,6 +48,12 @@ function dayStep(due: Due, shiftId: string): Step | null {
 
 const sendToday: Step = { to: '/send?today=1', text: words.actions.send };
 
+/** Whoever stands first in the day as it was made ready. */
+function readyFirst({ book, place }: ShiftDay): string {
+  const [first] = readyWearers(book, place.shift.id);
+  return first === undefined ? '' : `?wearer=${first.workerId}`;
+}
+
 /** `lastSentAt`: when the last file left this device; null when none did. */
 export function nextStep(day: ShiftDay, lastSentAt: string | null): Step {
   const { book, place } = day;
@@ -54,7 +61,7 @@ export function nextStep(day: ShiftDay, lastSentAt: string | null): Step {
   if (airOf(day).length === 0)
     return book.flowChecks.size === 0
       ? { to: `/shift/${shiftId}/flow`, text: words.actions.flow }
-      : { to: `/shift/${shiftId}/fit`, text: words.actions.prepare };
+      : { to: `/shift/${shiftId}/fit${readyFirst(day)}`, text: words.actions.prepare };
   for (const due of findDue(book, place.now)) {
     // The day's file goes before the box is packed: it may be packed days later, by the office.
     if (due.key === 'sendToLaboratory' && unsentShifts(book, [shiftId], lastSentAt).length > 0) return sendToday;

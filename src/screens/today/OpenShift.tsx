@@ -7,6 +7,7 @@ import { useLocation } from 'wouter';
 import { dayOf } from '#core/calendar.ts';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { type FieldReader, fieldReader } from '#parts/fieldReader.ts';
+import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import { addingNew, PickOrAdd } from '#parts/PickOrAdd.tsx';
@@ -15,12 +16,14 @@ import { emptySite, readSite, SiteLines, type SiteText } from '#parts/SiteLines.
 import type { NewFact } from '#records/fact.ts';
 import { states } from '#reference/states.ts';
 import { deviceZone, happenedNow, newId, now } from '#store/device.ts';
+import { useRecordsNamed } from '#store/hooks/useRecordsNamed.ts';
 import { useWrite } from '#store/hooks/useWrite.ts';
 import { useBookMeta, useDraft, useRegisters, useShifts } from '#store/hooks.ts';
 import { newFact } from '#store/newFact.ts';
 import { en as partsWords } from '#words/parts.ts';
 import { formatDay } from '#words/quantity.ts';
 import { notWritten } from '#words/saving.ts';
+import { en as season } from '#words/season.ts';
 import { en as words } from '#words/today.ts';
 
 export interface OpenShiftProps {
@@ -48,7 +51,9 @@ export function OpenShift({ today, taken, before, aside, onCancel }: OpenShiftPr
   const writing = useWrite();
   const [, go] = useLocation();
   const sites = (registers?.sites.list ?? []).filter((site) => !taken.includes(site.id));
-  const usual = sites.find((site) => site.id === lastShift?.siteId)?.id ?? null;
+  const readyDays = useRecordsNamed(sites.map(({ id }) => `dayPlan:${id}.${today}`))?.dayPlans;
+  const ready = [...(readyDays?.values() ?? [])].find(({ prepared }) => prepared !== null)?.siteId;
+  const usual = ready ?? sites.find((site) => site.id === lastShift?.siteId)?.id ?? null;
   const picked = draft.value.picked ?? usual ?? (sites.length === 0 ? addingNew : null);
 
   const chosenSite = (read: FieldReader) => {
@@ -93,6 +98,13 @@ export function OpenShift({ today, taken, before, aside, onCancel }: OpenShiftPr
       {before}
       <ErrorSummary errors={errors} />
       <p>{words.openShift.intro}</p>
+      {readyDays?.has(`${picked}.${today}`) && (
+        <Lines>
+          <Line to={`/tomorrow/${picked}.${today}`} detail={season.readyDetail}>
+            {season.ready}
+          </Line>
+        </Lines>
+      )}
       <PickOrAdd
         name="site"
         label={words.openShift.site}

@@ -1,6 +1,5 @@
 /** Labels of the day: on which sheet, how many spares and blanks. Numbers that are lacking are taken from the book and kept for the day. */
 import { useState } from 'react';
-import type { Tomorrow } from '#findings/season/tomorrow.ts';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { fieldReader } from '#parts/fieldReader.ts';
 import { HandedOut } from '#parts/HandedOut.tsx';
@@ -14,17 +13,11 @@ import { en as labelWords } from '#words/labels.ts';
 import { en as partsWords } from '#words/parts.ts';
 import { en } from '#words/tomorrowScreen.ts';
 import { type LabelChoice, type LabelHere, labelsOfDay, lacking, placesOn } from './labelsOfDay.ts';
-import type { PaperChoice, PapersProps } from './Papers.tsx';
+import type { LabelsProps } from './paperChoice.ts';
 import styles from './tomorrow.module.css';
 import { useLabels } from './useLabels.ts';
 
 const words = en.labels;
-
-export interface LabelsProps extends PapersProps {
-  /** As it was saved. */
-  readonly tomorrow: Tomorrow;
-  readonly shownAs: PaperChoice['shownAs'];
-}
 
 export function Labels(props: LabelsProps) {
   const { shiftId, book, tomorrow } = props;

@@ -1,49 +1,19 @@
 /** The sheet of the day and the labels, once the day is said: made on the tap and handed out. */
 
-import type { FontBytes } from '#documents/pdf/open.ts';
-import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import { leastMinByWorker } from '#findings/season/leastMinutes.ts';
 import { dayIn, tomorrowOf } from '#findings/season/tomorrow.ts';
 import { HandedOut } from '#parts/HandedOut.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { SelectField } from '#parts/SelectField.tsx';
-import type { Book, SiteRecord } from '#records/book.ts';
-import { editions } from '#reference/editions.ts';
-import type { BookMeta } from '#store/bookMeta.ts';
 import { useMadeFile } from '#store/hooks/useMadeFile.ts';
 import { useDraft } from '#store/hooks.ts';
-import { type OccasionHere, occasionHere } from '#store/issuing.ts';
 import { en } from '#words/tomorrowScreen.ts';
 import { Labels } from './Labels.tsx';
+import { occasionAt } from './occasionAt.ts';
+import type { PaperChoice, PapersProps } from './paperChoice.ts';
 import styles from './tomorrow.module.css';
 
 const words = en.papers;
-
-export interface PapersProps {
-  readonly shiftId: string;
-  readonly site: SiteRecord;
-  readonly book: Book;
-  readonly duties: DutiesOfBook;
-  readonly meta: BookMeta;
-  /** What stands on the page may differ from what was saved. */
-  readonly isChanged: boolean;
-}
-
-export interface PaperChoice {
-  readonly paper: 'letter' | 'a4';
-  readonly shownAs: 'name' | 'identifier';
-}
-
-/** Moment, heads, editions and typeface: fetched when a paper is first made. */
-export async function occasionAt(
-  site: SiteRecord,
-  meta: BookMeta,
-): Promise<OccasionHere & { readonly fonts: FontBytes }> {
-  const firm = { firmName: meta.book?.firmName ?? '', practice: meta.practice };
-  const occasion = await occasionHere({ ...firm, zone: site.zone, editions: editions() });
-  const { loadFonts } = await import('#documents/fonts/load.ts');
-  return { ...occasion, fonts: await loadFonts() };
-}
 
 export function Papers(props: PapersProps) {
   const { shiftId, site, book, duties, meta, isChanged } = props;

@@ -9,9 +9,9 @@ import { newFact } from '#store/newFact.ts';
 import { write } from '#store/write.ts';
 import { notWritten } from '#words/saving.ts';
 import { en } from '#words/tomorrowScreen.ts';
-import type { LabelsProps } from './Labels.tsx';
 import { type LabelChoice, type LabelHere, labelsOfDay, lacking } from './labelsOfDay.ts';
-import { occasionAt } from './Papers.tsx';
+import { occasionAt } from './occasionAt.ts';
+import type { LabelsProps } from './paperChoice.ts';
 
 const words = en.labels;
 
