@@ -1,8 +1,9 @@
 /**
- * How long findings and duties of a book take: from nothing, and after one meter is found bad that touched some of its samples. Medians;
- * the load of the machine stands beside. That both find the same is held by tests/findings/duties/again.test.ts.
+ * How long findings and duties of a book take: from nothing, and after one meter is found bad that touched some of its samples; and the
+ * list of what to measure next. Medians; the load of the machine stands beside. That both find the same is held by tests/findings/duties/again.test.ts.
  */
 import { findDuties } from '#findings/duties/findDuties.ts';
+import { nextToMeasure } from '#findings/season/nextToMeasure.ts';
 import { print } from './figure.ts';
 import { season, withBadMeter } from './seasonBook.ts';
 
@@ -32,22 +33,25 @@ export function dutiesRate(samplesCount = 10_000, rounds = 5) {
   let before = findDuties(made.book, today);
   const fromNothing: Spent[] = [];
   const again: Spent[] = [];
+  const next: Spent[] = [];
   for (let round = 0; round < rounds; round++) {
     fromNothing.push(
       timed(() => {
         before = findDuties(made.book, today);
       }),
     );
+    next.push(timed(() => nextToMeasure(made.book, before)));
     again.push(timed(() => findDuties(bad, today, before)));
   }
-  return { fromNothing, again, touchedCount: made.touchedCount, dutiesCount: before.duties.length };
+  return { fromNothing, again, next, touchedCount: made.touchedCount, dutiesCount: before.duties.length };
 }
 
 if (process.argv[1]?.replaceAll('\\', '/').endsWith('tests/bench/dutiesRate.ts')) {
-  const { fromNothing, again, touchedCount, dutiesCount } = dutiesRate();
+  const { fromNothing, again, next, touchedCount, dutiesCount } = dutiesRate();
   const lines: readonly (readonly [string, readonly Spent[], number])[] = [
     [`findings and duties from nothing, 10,000 samples, ${dutiesCount} duties`, fromNothing, 2000],
     [`after a bad meter that touched ${touchedCount} samples`, again, 200],
+    ['what to measure next, with duties at hand', next, 200],
   ];
   for (const [name, spent, goal] of lines) {
     print({ name, unit: 'ms', values: spent.map(({ ms }) => ms), goal });
