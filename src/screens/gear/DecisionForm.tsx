@@ -12,7 +12,6 @@ import { type Entry, newFact } from '#store/newFact.ts';
 import { en } from '#words/gearDoubt.ts';
 import { GearForm } from './GearForm.tsx';
 import { doubtPath, type GearHere } from './gearHere.ts';
-import { settlementsOf } from './settlements.ts';
 import { WillChange } from './WillChange.tsx';
 
 const words = en.page;
@@ -44,7 +43,7 @@ function settledFact(here: GearHere, doubt: GearDoubt, typed: Typed, read: Field
   const why = read.text('why', words.whyLabel, typed.why, { optional: true, most: 2000 });
   if (why === null && !read.errors.some(({ field }) => field === 'why')) read.add('why', words.whyMissing);
   if (decision === null || read.errors.length > 0) return null;
-  const body = { gear, gearId: record.id, doubtId, decision, trueOverRead, knew: settlementsOf(record, doubt) };
+  const body = { gear, gearId: record.id, doubtId, decision, trueOverRead };
   return newFact('gearDoubtSettled.v1', body, { ...entry, why });
 }
 

@@ -14,7 +14,7 @@ import type { GearDoubt } from '#records/book.ts';
 import { en } from '#words/gearDoubt.ts';
 import { DecisionForm } from './DecisionForm.tsx';
 import { type GearHere, pathOf } from './gearHere.ts';
-import { isDisputed } from './settlements.ts';
+import { isDisputed } from './isDisputed.ts';
 import { Counts, TouchedLists } from './TouchedLists.tsx';
 
 const words = en.page;

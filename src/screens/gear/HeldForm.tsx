@@ -39,8 +39,7 @@ function heldFact(here: GearHere, typed: Typed, read: FieldReader, entry: Entry)
   if (backOn !== null && backOn < today && !retired && backOn !== record.held?.backOn) read.add('back', words.turned);
   if (retired && why === null && read.errors.length === 0) read.add('why', words.whyMissing);
   if (held === null) return null;
-  const knew = record.held ? [record.held.factId] : [];
-  return newFact('gearHeld.v1', { gear, gearId: record.id, held, from, backOn, retired, knew }, { ...entry, why });
+  return newFact('gearHeld.v1', { gear, gearId: record.id, held, from, backOn, retired }, { ...entry, why });
 }
 
 export function HeldForm({ here }: { readonly here: GearHere }) {

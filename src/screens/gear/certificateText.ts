@@ -60,6 +60,5 @@ export function readCertificate(
   const days = [meter.certificateOn, ...certificates.map((one) => one.certificateOn)];
   if (certificateOn !== null && days.includes(certificateOn)) read.add('certificate-on', words.same);
   if (certificateOn === null || read.errors.length > 0) return null;
-  const knew = certificates.map(({ factId }) => factId);
-  return { meterId: meter.id, certificateOn, dueOn, by, ...air, pairs, knew };
+  return { meterId: meter.id, certificateOn, dueOn, by, ...air, pairs };
 }
