@@ -1,4 +1,5 @@
 /** What the method says of the plan: its ranges, and how long one filter lasts at a guessed level of dust. */
+import { sideOf } from '#core/comparison.ts';
 import { exactly } from '#core/estimate.ts';
 import { filterLoading } from '#core/filterLoading.ts';
 import { recorded } from '#core/formula.ts';
@@ -26,9 +27,10 @@ export function loadingAhead(
     Q: termsOf(plan).Q,
     D: recorded('dustInAir', 'mg/m³', exactly(dustMgPerM3), []),
   });
+  const fullMin = highestOf(minutesToLimit);
+  const changes = sideOf(fullMin, plan.sampledMin / plan.cassettesCount) < 0;
   // part minutes are not used: the filter is changed before it is full
-  const lastsMin = Math.max(1, Math.floor(highestOf(minutesToLimit)));
-  const changes = lastsMin < plan.sampledMin / plan.cassettesCount;
+  const lastsMin = Math.max(1, Math.floor(Number(fullMin.toPrecision(12))));
   const cassettesCount = changes ? Math.ceil(plan.sampledMin / lastsMin) : plan.cassettesCount;
   return {
     dustMgPerM3,

@@ -78,9 +78,9 @@ const jobOf = (whole: Whole, siteId: string | null): MoneyOfJob => ({
 function sitesOf({ ground, slots }: Whole): readonly (string | null)[] {
   const bills = ground.bills.filter(({ spentOn }) => isWithin(spentOn, ground.time));
   const all = [...slots, ...ground.planned, ...ground.due].map(({ siteId }) => siteId);
-  return [...new Set([...all, ...bills.map((bill) => siteOfBill(bill, ground.book))])].sort((a, b) =>
-    (a ?? '~').localeCompare(b ?? '~'),
-  );
+  const found = new Set([...all, ...bills.map((bill) => siteOfBill(bill, ground.book))]);
+  const sites = [...found].filter((one) => one !== null).sort();
+  return found.has(null) ? [...sites, null] : sites;
 }
 
 /** `today` of the duties tells which price holds for days that are still open. */
