@@ -6,7 +6,7 @@ import { recorded, type Term } from '#core/formula.ts';
 import { meanOfReadings, readingHalfWidth, readingMidpoint } from '#core/reading.ts';
 import type { Book, FlowCheckRecord, MeterRecord } from '#records/book.ts';
 import { flowTolerance } from '#reference/flowTolerance.ts';
-import { certificateInForce, judgingDueOn } from './gear/certificateInForce.ts';
+import { besideCertificates, certificateInForce, judgingDueOn } from './gear/certificateInForce.ts';
 import { type DaysOfUse, dayOfCheck, daysOfCheck, doubtsOn, factorsOn, hasDoubts } from './gear/doubtsOf.ts';
 import { localFlow } from './meter.ts';
 import { readingsCount } from './practice.ts';
@@ -93,7 +93,7 @@ function addMeterReasons(meter: MeterRecord | undefined, checkedOn: string, days
   else if (checkedOn > dueOn) found.push(reason('meterOutOfDate', because, { dueOn }));
   if (certificateOn === null) found.push(reason('meterCertificateNotKnown', because));
   else if (certificateOn > checkedOn) found.push(reason('meterCertifiedLater', because, { certificateOn }));
-  addAll(found, recordDoubts(meter));
+  addAll(found, recordDoubts(besideCertificates(meter)));
   addAll(found, doubtsOn(meter, days.fromOn, days.toOn));
 }
 

@@ -2,7 +2,7 @@
  * Which certificate of a flow meter judges a flow check: the newest one whose day is not after the day of the check, that of the meter's
  * entry among them. A newer certificate changes nothing before its day.
  */
-import type { Certificate, MeterRecord } from '#records/book.ts';
+import type { Certificate, MeterRecord, RecordBase } from '#records/book.ts';
 
 /** What one certificate says of a meter, from its entry or entered later. */
 export interface CertificateSaid {
@@ -52,6 +52,25 @@ const said = (one: Certificate): CertificateSaid => ({
   because: [one.factId],
 });
 
+/** Those of one day that did not know of each other: the record holds one of them, and all in its conflict. */
+const inConflict = ({ conflicts }: MeterRecord, certificateOn: string | null): CertificateSaid[] =>
+  conflicts
+    .filter(({ path }) => path === `/certificates/${certificateOn}`)
+    .flatMap(({ candidates }) => candidates)
+    .map(({ correctionId, value }) => said({ ...(value as Omit<Certificate, 'factId'>), factId: correctionId }));
+
+/**
+ * Conflicts of the record that bear on a flow check: not whose the meter is, nor what is said of certificates and doubts, which are
+ * judged by themselves.
+ */
+export const besideCertificates = ({
+  conflicts,
+  notUnderstood,
+}: MeterRecord): Pick<RecordBase, 'conflicts' | 'notUnderstood'> => ({
+  conflicts: conflicts.filter(({ path }) => !/^\/(held$|certificates\/|doubts\/)/.test(path)),
+  notUnderstood,
+});
+
 /** What of a certificate a flow check is held to. */
 const heldTo = ({ dueOn, calibrationTemperatureC, calibrationPressureKPa, pairs }: CertificateSaid): string =>
   JSON.stringify([
@@ -84,6 +103,7 @@ export function certificateInForce(meter: MeterRecord, onDay: string): Certifica
   const newest = made.at(-1);
   if (!newest) return { ...entry, differing: [] };
   const others = made.slice(0, -1).filter(({ certificateOn }) => certificateOn === newest.certificateOn);
+  others.push(...inConflict(meter, newest.certificateOn));
   if (entry.certificateOn === null && mayBeNewest(entry, newest.certificateOn ?? '')) others.push(entry);
   return { ...newest, differing: others.filter((one) => heldTo(one) !== heldTo(newest)) };
 }

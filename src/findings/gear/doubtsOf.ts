@@ -110,11 +110,22 @@ export function doubtsOn(gear: GearRecord | null | undefined, onDay: string, toO
   return doubts.filter((doubt) => touchesDays(doubt, onDay, toOn)).map((doubt) => reasonOf(doubt, gear));
 }
 
-/** True over read, of every doubt about a flow meter that was settled *as found* and touches the day. */
-export const factorsOn = ({ doubts = [] }: GearRecord, onDay: string, toOn = onDay): readonly FactorFound[] =>
-  doubts.flatMap((doubt) => {
-    const { settled, factId } = doubt;
-    if (!settled || settled.trueOverRead === null || effectOf(doubt) !== 'asFound' || !touchesDays(doubt, onDay, toOn))
-      return [];
-    return [{ trueOverRead: settled.trueOverRead, because: [factId, settled.factId] }];
+type Decided = { readonly decision?: unknown; readonly trueOverRead?: unknown };
+const factorIn = ({ decision, trueOverRead }: Decided): number | null =>
+  decision === 'asFound' && typeof trueOverRead === 'number' ? trueOverRead : null;
+
+/** What was found by a decision: that which stands, and those that it stands against. Neither a doubt nor a missing reason takes a bound away. */
+function factorsOf({ gear, doubtId, settled, factId }: GearDoubt, { conflicts }: GearRecord): FactorFound[] {
+  if (gear !== 'meter') return [];
+  const others = conflicts.filter(({ path }) => path === `/doubts/${doubtId}`).flatMap(({ candidates }) => candidates);
+  const said = others.map(({ correctionId, value }) => ({ by: correctionId, decided: value as Decided }));
+  if (said.length === 0 && settled) said.push({ by: settled.factId, decided: settled });
+  return said.flatMap(({ by, decided }) => {
+    const trueOverRead = factorIn(decided);
+    return trueOverRead === null ? [] : [{ trueOverRead, because: [factId, by] }];
   });
+}
+
+/** True over read, of every doubt about a flow meter that was settled *as found* and touches the day. */
+export const factorsOn = (gear: GearRecord, onDay: string, toOn = onDay): readonly FactorFound[] =>
+  (gear.doubts ?? []).flatMap((doubt) => (touchesDays(doubt, onDay, toOn) ? factorsOf(doubt, gear) : []));

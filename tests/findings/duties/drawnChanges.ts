@@ -1,6 +1,6 @@
 /** Changes of every kind of record that duties rest on, drawn from a seed, one at a time. */
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
-import type { Book, DeterminationRecord, RecordBase, ShiftRecord } from '#records/book.ts';
+import type { Book, DeterminationRecord, PumpRecord, RecordBase, ShiftRecord } from '#records/book.ts';
 import type { Seeded } from '../../store/seeded.ts';
 import { certificate, doubt, settled, withCertificates } from '../gear/gearFacts.ts';
 import { base, factId } from '../sliceRegisters.ts';
@@ -48,7 +48,7 @@ export function drawnChanges({ between, pick, id }: Seeded, today: string): Read
     if (gear === 'meter') return { map: 'meters' as const, record: one(book, 'meters') };
     if (gear === 'lot') return { map: 'lots' as const, record: one(book, 'lots') };
     const pumpId = one(book, 'flowChecks').pumpId;
-    const entered = { ...base('pump', pumpId), pumpId, serial: pumpId, model: null };
+    const entered: PumpRecord = { ...base('pump', pumpId), pumpId, serial: pumpId, model: null };
     return { map: 'pumps' as const, record: book.pumps.get(pumpId) ?? entered };
   };
   const doubted = (book: Book): Book => {
