@@ -126,7 +126,7 @@ function Curves({ x, y, lines }: Scales & { readonly lines: readonly PlotLine[] 
   );
 }
 
-/** Each name at the right edge, led to its line where others pushed it away. */
+/** Each name once at the right edge, led to its line where others pushed it away. */
 function Names({ x, y, lines, limits }: Scales & Pick<PlotProps, 'lines' | 'limits'>) {
   const ends = (lines ?? []).flatMap(({ name, points }) => {
     const last = points.at(-1);
@@ -138,9 +138,10 @@ function Names({ x, y, lines, limits }: Scales & Pick<PlotProps, 'lines' | 'limi
     fromX: each.to === undefined || each.to === x.to ? rightX : placeAcross(x, each.to),
     limit: true,
   }));
+  const named = [...new Map([...limitEnds, ...ends].map((each) => [each.name, each])).values()];
   return (
     <g>
-      {apart([...limitEnds, ...ends]).map(({ name, y: ownY, atY, fromX, limit }) => (
+      {apart(named).map(({ name, y: ownY, atY, fromX, limit }) => (
         <g key={name}>
           <path className={styles.leader} d={`M${fromX + 1} ${ownY}H${rightX + 1}L${rightX + 6} ${atY}`} />
           <text className={limit ? styles.limitName : styles.text} x={rightX + 9} y={atY} dy="0.35em">
