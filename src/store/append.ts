@@ -146,6 +146,8 @@ export async function append(session: Session, wanted: readonly NewFact[], optio
 function written(rows: readonly JournalRow[], cautions: readonly Caution[]): Appended {
   const sampleNumbers = rows.flatMap((row) => {
     const fact = JSON.parse(row.text) as { kind: string; body: { sampleNumber: string } };
+    if (fact.kind === 'labelsMade.v1')
+      return (fact as unknown as LabelsMade).body.labels.map((one) => one.sampleNumber);
     return numberedKinds.includes(fact.kind) ? [fact.body.sampleNumber] : [];
   });
   return { kind: 'written', factIds: rows.map(({ id }) => id), sampleNumbers, cautions };
