@@ -2,10 +2,12 @@
 import type { Book, DayPlanRecord, PlanRecord } from '#records/book.ts';
 import { bearsOn, boxedIdsOf } from '../duties/determining/determinationScope.ts';
 import type { DutiesOfBook } from '../duties/dutiesOfBook.ts';
-import { groupKeyOf } from '../duties/groups/taskGroup.ts';
+import { type GroupDay, groupKeyOf } from '../duties/groups/taskGroup.ts';
 import type { Measurement } from '../duties/measuring/measurement.ts';
 import { isSameWork } from './ofWorker.ts';
 import { planKeyOf } from './planSlots.ts';
+
+type Days = Map<string, string | null>;
 
 export interface GroupKnown {
   readonly key: string;
@@ -13,14 +15,13 @@ export interface GroupKnown {
   readonly jobClassificationId: string | null;
   readonly setting: 'indoors' | 'outdoors';
   /** Last day of work at each site, up to today; null: only planned or reported there. */
-  readonly lastDoneBySite: Map<string, string | null>;
+  readonly lastDoneBySite: Days;
   /** The same of each worker. */
-  readonly lastDoneByWorker: Map<string, string | null>;
+  readonly lastDoneByWorker: Days;
   /** Those that bear on it, oldest first. */
   readonly measurements: Measurement[];
   /** Not given up. One that names no job classification is of each group of its work. */
   readonly plans: PlanRecord[];
-  daysCount: number;
   /** Somebody is made ready for it, today or later. */
   isPrepared: boolean;
 }
@@ -37,7 +38,7 @@ class Gathering {
     const made: GroupKnown = {
       ...{ key, taskIds, jobClassificationId, setting },
       ...{ lastDoneBySite: new Map(), lastDoneByWorker: new Map(), measurements: [], plans: [] },
-      ...{ daysCount: 0, isPrepared: false },
+      isPrepared: false,
     };
     this.found.set(key, made);
     return made;
@@ -50,33 +51,33 @@ class Gathering {
   }
 }
 
-const note = (into: Map<string, string | null>, id: string | null, on: string | null): void => {
-  if (id === null) return;
-  const before = into.get(id);
-  if (before === undefined || before === null) into.set(id, on);
-  else if (on !== null && on > before) into.set(id, on);
+/** A site or a worker of it that had no day of work up to today, as far as this goes. */
+const note = (into: Days, id: string | null): void => {
+  if (id !== null && !into.has(id)) into.set(id, null);
 };
 
+/** From the last day back, so that the first one met of a site or a worker is its last. */
 function addDays({ groups, today }: DutiesOfBook, into: Gathering): void {
   for (const { key, days, ...named } of groups.values()) {
-    const own = into.at(key, named);
-    own.daysCount += days.length;
-    for (const { workOn, siteId, workerId } of days) {
-      const on = workOn > today ? null : workOn;
-      note(own.lastDoneBySite, siteId, on);
-      note(own.lastDoneByWorker, workerId, on);
+    const { lastDoneBySite, lastDoneByWorker } = into.at(key, named);
+    let isAhead = true;
+    for (let at = days.length - 1; at >= 0; at--) {
+      const { workOn, siteId, workerId } = days[at] as GroupDay;
+      isAhead &&= workOn > today;
+      const on = isAhead ? null : workOn;
+      if (!lastDoneBySite.get(siteId)) lastDoneBySite.set(siteId, on);
+      if (!lastDoneByWorker.get(workerId)) lastDoneByWorker.set(workerId, on);
     }
   }
 }
 
 const settingOf = (key: string): Named['setting'] => (key.startsWith('outdoors|') ? 'outdoors' : 'indoors');
 
-const byDay = (a: Measurement, b: Measurement): number =>
-  a.workOn < b.workOn ? -1 : a.workOn > b.workOn ? 1 : a.id < b.id ? -1 : 1;
-
 /** Written down in the order of days, as nearly always, they are left as they are. */
 const isInOrder = (ones: readonly Measurement[]): boolean =>
-  ones.every((one, at) => at === 0 || byDay(ones[at - 1] ?? one, one) <= 0);
+  ones.every(({ workOn }, at) => at === 0 || (ones[at - 1]?.workOn ?? '') <= workOn);
+
+const byDay = (a: Measurement, b: Measurement): number => (a.workOn < b.workOn ? -1 : a.workOn > b.workOn ? 1 : 0);
 
 function addMeasurements({ measurements }: DutiesOfBook, book: Book, into: Gathering): void {
   const boxedIds = boxedIdsOf(book);
@@ -85,8 +86,8 @@ function addMeasurements({ measurements }: DutiesOfBook, book: Book, into: Gathe
     const { groupKey, siteId, workerId } = one;
     const own = into.found.get(groupKey) ?? into.at(groupKey, { ...one, setting: settingOf(groupKey) });
     own.measurements.push(one);
-    note(own.lastDoneBySite, siteId, null);
-    note(own.lastDoneByWorker, workerId, null);
+    note(own.lastDoneBySite, siteId);
+    note(own.lastDoneByWorker, workerId);
   }
   for (const { measurements: own } of into.found.values()) if (!isInOrder(own)) own.sort(byDay);
 }
@@ -96,7 +97,7 @@ function addReliances({ reliances, sites }: Book, into: Gathering): void {
     const siteId = shiftId.slice(0, -11);
     const setting = sites.get(siteId)?.setting ?? 'indoors';
     const key = groupKeyOf(setting, jobClassificationId, taskIds);
-    note(into.at(key, { taskIds, jobClassificationId, setting }).lastDoneBySite, siteId, null);
+    note(into.at(key, { taskIds, jobClassificationId, setting }).lastDoneBySite, siteId);
   }
 }
 
@@ -105,8 +106,8 @@ function addPlans({ plans }: Book, into: Gathering): void {
     if (plan.dropped !== null) continue;
     for (const own of into.of(planKeyOf(plan), plan)) {
       own.plans.push(plan);
-      note(own.lastDoneBySite, plan.siteId, null);
-      for (const { workerId } of plan.slots) note(own.lastDoneByWorker, workerId, null);
+      note(own.lastDoneBySite, plan.siteId);
+      for (const { workerId } of plan.slots) note(own.lastDoneByWorker, workerId);
     }
   }
 }
@@ -118,8 +119,8 @@ function addWearer(siteId: string, wearer: Wearer, { sites, people }: Book, into
   const named = { taskIds, jobClassificationId, setting };
   for (const own of into.of(groupKeyOf(setting, jobClassificationId, taskIds), named)) {
     own.isPrepared = true;
-    note(own.lastDoneBySite, siteId, null);
-    note(own.lastDoneByWorker, workerId, null);
+    note(own.lastDoneBySite, siteId);
+    note(own.lastDoneByWorker, workerId);
   }
 }
 
