@@ -7,7 +7,7 @@
 export type CsvCell = string | { readonly number: string } | null;
 
 /** What spreadsheets take for the beginning of a formula, full-width forms too; blanks before it change nothing. */
-const runs = /^[\s\u00a0]*[=+\-@＝＋－＠]|^[\t\r\n]/;
+const runs = /^\s*[=+\-@＝＋－＠\t\r\n]/;
 
 export const harmless = (text: string): string => (runs.test(text) ? `'${text}` : text);
 

@@ -47,6 +47,8 @@ const smallest = textStyles[3];
 /** Of a label's height: the rest is for who, day and site. */
 const mostNumberShare = 0.4;
 const heightOf = (style: StyleName): number => styles[style].leadingPt;
+/** Digits have nothing below their baseline: what follows may come closer than after text. */
+const digitsPt = (style: StyleName): number => baselineOf(style) + styles[style].sizePt * 0.08;
 
 /** The largest number that fits on one line. */
 function numberStyle(measure: Measure, text: string, widthPt: number, label: Box): StyleName {
@@ -55,12 +57,14 @@ function numberStyle(measure: Measure, text: string, widthPt: number, label: Box
   return numberStyles.find(fits) ?? 'cassette8';
 }
 
-/** As much of a text as fits before an ellipsis. */
-function cutTo(measure: Measure, text: string, style: StyleName, widthPt: number): string {
+/** As much of a text as fits before an ellipsis; `about` letters fill a line. */
+function cutTo(measure: Measure, text: string, about: number, style: StyleName, widthPt: number): string {
   const letters = [...text];
   const cut = (count: number) => `${letters.slice(0, count).join('').trimEnd()}…`;
-  let count = letters.length - 1;
-  while (count > 1 && measure.widthPt(cut(count), style) > widthPt) count -= 1;
+  const fits = (count: number) => measure.widthPt(cut(count), style) <= widthPt;
+  let count = Math.min(letters.length - 1, about);
+  while (count < letters.length - 1 && fits(count + 1)) count += 1;
+  while (count > 1 && !fits(count)) count -= 1;
   return cut(count);
 }
 
@@ -84,7 +88,8 @@ function fitted(measure: Measure, texts: readonly Said[], { widthPt, heightPt }:
     spareCount -= takenCount - 1;
     if (lines.length <= takenCount) return lines;
     const rest = lines.slice(takenCount - 1).map((line) => line.text + (line.gluedToNext ? '' : ' '));
-    const last = cutTo(measure, rest.join('').trim(), style, widthPt);
+    const about = [...(lines[takenCount - 1]?.text ?? '')].length;
+    const last = cutTo(measure, rest.join('').trim(), about, style, widthPt);
     return [...lines.slice(0, takenCount - 1), { text: last, style, gluedToNext: false }];
   });
 }
@@ -121,7 +126,7 @@ function blocksOf(measure: Measure, values: LabelValues, label: LabelText, place
   const spaced = spacedDigits(label.sampleNumber);
   const bare = roomOf(box, 0);
   const style = numberStyle(measure, spaced, bare.number.widthPt, box);
-  const room = roomOf(box, heightOf(style));
+  const room = roomOf(box, digitsPt(style));
   const at = (lines: readonly SetLine[], { xPt, yPt, widthPt }: Box, first: StyleName) =>
     placeLines(measure, lines, { xPt, widthPt, firstBaselinePt: yPt + baselineOf(first), align: 'left' });
   const lines = fitted(measure, saidOn(values, label), room.text);
