@@ -209,6 +209,22 @@ describe('where the rule is not held', () => {
   });
 });
 
+describe('the careful side: doubt never moves a group down the list', () => {
+  const rankOf = (one: Day): number => needKinds.indexOf(first({ days: [one] })?.need.kind ?? 'known');
+  const doubts: readonly (readonly [string, Partial<Day>])[] = [
+    ['no flow after', { flowAfter: false }],
+    ['not the regular day', { regular: 'no' }],
+    ['nobody said whether it was one', { regular: null }],
+    ['void', { sample: { voided: { why: 'wet', factId: factId() } } }],
+  ];
+  it.each(doubts)('%s', (_, doubt) => {
+    for (const average of [1, 12, 29, 40, 600]) {
+      const sound = day('2026-11-20', average);
+      expect(rankOf({ ...sound, ...doubt }), String(average)).toBeLessThanOrEqual(rankOf(sound));
+    }
+  });
+});
+
 it('every kind of duty that a measurement fulfils has its place in the list', () => {
   const kinds = (dutiesOfSet('us-fed-constr-lead')?.duties ?? [])
     .filter(({ fulfilledBy }) => fulfilledBy === 'measurement')
