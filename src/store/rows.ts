@@ -112,23 +112,18 @@ const placeOfRequest = (request: RequestRecord): Place => ({
 
 const placeOfPlan = (plan: PlanRecord): Place => ({
   sort: `${plan.plannedAt ?? ''}~${plan.id}`,
-  links: ['plan', ...optional('site', plan.siteId)],
+  links: optional('site', plan.siteId),
 });
 
 /** Reserved numbers are found as those of cassettes are, so that none is given twice. */
 const placeOfDayPlan = ({ id, siteId, workOn, labels }: DayPlanRecord): Place => ({
   sort: `${workOn}~${id}`,
-  links: [
-    `shift:${id}`,
-    `site:${siteId}`,
-    `preparedFor:${workOn}`,
-    ...new Set(labels.map(({ sampleNumber }) => numberLink(sampleNumber))),
-  ],
+  links: [`shift:${id}`, `site:${siteId}`, ...new Set(labels.map(({ sampleNumber }) => numberLink(sampleNumber)))],
 });
 
 const placeOfSpending = ({ id, spentOn, siteId }: SpendingRecord): Place => ({
   sort: `${spentOn}~${id}`,
-  links: ['spending', ...optional('site', siteId)],
+  links: optional('site', siteId),
 });
 
 const placeOfBox = (box: BoxRecord): Place => ({

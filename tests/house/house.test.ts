@@ -78,10 +78,12 @@ describe('house rules', () => {
 
   test('every number in a record schema ends in its unit', () => {
     const suffixes = Object.keys(unitBySuffix);
+    // A flow over a flow has no unit, and a bare count counts what its kind names.
+    const bare = ['gearDoubtSettled.v1.trueOverRead', 'moneySpent.v1.count'];
     const paths: string[] = [];
     walkNumbers(envelope, 'envelope', paths);
     for (const [kind, body] of Object.entries(factBodies)) walkNumbers(body, kind, paths);
-    expect(paths.filter((path) => !suffixes.some((suffix) => path.endsWith(suffix)))).toEqual([]);
+    expect(paths.filter((path) => !suffixes.some((suffix) => path.endsWith(suffix)))).toEqual(bare);
     expect(paths.length).toBeGreaterThan(15);
   });
 });
