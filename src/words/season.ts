@@ -37,7 +37,7 @@ const needs: Readonly<Record<NeedKind, (said: NeedSaid) => string>> = {
   dueAgain: (said) => withWhom(`To be measured again${byWhen(said)}`, said),
   dueSoon: (said) => withWhom(`Due again soon${byWhen(said)}`, said),
   resultOwed: (said) => withWhom('A cassette is on its way; its result is owed', said),
-  planned: (said) => withWhom('Known, and more is planned', said),
+  planned: (said) => withWhom('Nothing is due, and places of a plan are open', said),
   notMeasuredNoWork: (said) => withWhom('Not measured, and this work was not done lately', said),
   known: () => 'Measured; nothing is due now.',
 };

@@ -1,5 +1,5 @@
 /** The evening before, and the morning: who wears what, what lies ready, the sheet and the labels. Read by the supervisor. */
-import { formatDay, formatList, formatMinutes } from './quantity.ts';
+import { formatDay, formatList, formatMinutes, inSentence } from './quantity.ts';
 
 const count = (n: number, one: string, more: string): string => (n === 1 ? `1 ${one}` : `${n} ${more}`);
 
@@ -36,10 +36,10 @@ export const en = {
   noPeople: 'Nobody is in the book yet. Plan a measurement first, or write workers down in the lists.',
   toPlan: 'Plan a measurement',
   toLists: 'Write down a pump, a meter or a lot',
-  planned: (tasks: readonly string[]) => `planned: ${formatList(tasks)}`,
+  planned: (tasks: readonly string[]) => `planned: ${inSentence(formatList(tasks))}`,
   missed: (what: string) => `${what.charAt(0).toLowerCase()}${what.slice(1)}`,
-  pump: (name: string) => `Pump of ${name}`,
-  lot: (name: string) => `Cassette of ${name}, from lot`,
+  pump: (name: string) => `Pump for ${name}`,
+  lot: (name: string) => `Lot for ${name}`,
   open: 'Not chosen yet',
   noGear: 'No pump is in the book yet.',
   work: (name: string) => `What ${name} will do`,
@@ -63,7 +63,7 @@ export const en = {
   },
   charged: (on: string) => `charged to the full on ${formatDay(on, 'en', 'short')}`,
   until: (day: string) => `good until ${day}`,
-  cautions: 'Look at this first',
+  cautions: 'To look at before the day',
   cautionsNone: 'Nothing is missing.',
   changes: {
     heading: 'Changed since the evening',

@@ -17,6 +17,9 @@ const marks = {
   toDo: 'due',
 } as const;
 
+/** Nothing is late while the day is ahead, or not chosen. */
+const isAhead = ({ why }: SlotFinding): boolean => why === 'ahead' || why === 'dayOpen';
+
 export interface PlacesProps {
   readonly plan: PlanRecord;
   readonly standing: PlanStanding;
@@ -38,7 +41,7 @@ export function Places({ plan, standing, book, found }: PlacesProps) {
           key={`${placeKey(slot)} ${at}`}
           to={leadsTo(slot)}
           detail={words.state(slot)}
-          end={<StandingMark standing={marks[slot.state]} />}
+          end={isAhead(slot) ? undefined : <StandingMark standing={marks[slot.state]} />}
         >
           {words.place(book.people.get(slot.workerId)?.name ?? words.someone, slot.workOn)}
         </Line>

@@ -85,9 +85,13 @@ function Lot({ draft, onChange }: PlanFields) {
           <WorkingView working={rule.working} />
         </details>
       )}
-      <div>
-        <QuietAction onClick={draw}>{isDrawn(draft) ? words.drawAgain : words.draw}</QuietAction>
-      </div>
+      {crewCount > crew.length ? (
+        <p>{words.drawNames(crewCount - crew.length)}</p>
+      ) : (
+        <div>
+          <QuietAction onClick={draw}>{isDrawn(draft) ? words.drawAgain : words.draw}</QuietAction>
+        </div>
+      )}
     </>
   );
 }

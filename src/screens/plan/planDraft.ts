@@ -92,7 +92,8 @@ export const isDrawn = (draft: PlanDraft): boolean => draft.draws.length >= crew
 export function slotsOf(draft: PlanDraft, today: string): ProposedSlots | null {
   const crew = crewOf(draft);
   const needsLot = draft.choice === 'random' && crewSample(crewCountOf(draft)).sampleCount < crew.length;
-  if (crew.length === 0 || (needsLot && !isDrawn(draft))) return null;
+  const isUnnamed = draft.choice === 'random' && crewCountOf(draft) > crew.length;
+  if (crew.length === 0 || isUnnamed || (needsLot && !isDrawn(draft))) return null;
   return proposedSlots({
     crew,
     crewCount: crewCountOf(draft),

@@ -17,7 +17,7 @@ export interface NextGroupProps {
 export function NextGroup({ group, book }: NextGroupProps) {
   const { groupKey, need, needs, plans, published } = group;
   const name = groupInWords(group, namesIn(book));
-  const also = needs.filter((each) => each !== need && each.kind !== 'known');
+  const also = needs.filter((each) => each !== need && each.kind !== 'known' && each.kind !== 'planned');
   const against = againstOf(group);
   return (
     <li className={styles.item}>

@@ -5,6 +5,7 @@
 import { dayOf } from '#core/calendar.ts';
 import { findDutiesInSteps } from '#findings/duties/findDutiesInSteps.ts';
 import { namesIn } from '#findings/naming.ts';
+import type { NeedKind } from '#findings/season/need.ts';
 import { nextToMeasure } from '#findings/season/nextToMeasure.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
@@ -19,6 +20,8 @@ import { NextGroup } from './NextGroup.tsx';
 import styles from './season.module.css';
 
 const minute = 60_000;
+/** Of these nothing is to be planned now. */
+const quiet: ReadonlySet<NeedKind> = new Set(['known', 'planned', 'resultOwed', 'answer', 'notMeasuredNoWork']);
 
 export function Season() {
   const today = dayOf(useNow(minute), deviceZone());
@@ -31,7 +34,7 @@ export function Season() {
     );
   const { book, found } = read;
   const groups = nextToMeasure(book, found);
-  const first = groups.find(({ need }) => need.kind !== 'known' && need.kind !== 'resultOwed');
+  const first = groups.find(({ need, openCount }) => openCount === 0 && !quiet.has(need.kind));
   return (
     <Page
       heading={words.heading}
