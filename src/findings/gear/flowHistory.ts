@@ -67,7 +67,8 @@ function yOf(points: readonly FlowPoint[], flaggedUpToPct: number): FlowHistory[
   const all = points.map(({ changePct }) => changePct);
   const [low, high] = [Math.min(-flaggedUpToPct, ...all), Math.max(flaggedUpToPct, ...all)];
   const step = [5, 10, 20, 50, 100, 200, 500].find((one) => (high - low) / one <= 8) ?? 1000;
-  const [from, to] = [Math.floor(low / step), Math.ceil(high / step)];
+  // a hair's breadth of rounding asks for no step of its own
+  const [from, to] = [Math.floor(low / step + 1e-9), Math.ceil(high / step - 1e-9)];
   const ticks = Array.from({ length: to - from + 1 }, (_, i) => (from + i) * step);
   return { fromPct: from * step, toPct: to * step, ticks: ticks.map((at) => ({ at, label: String(at) })) };
 }
