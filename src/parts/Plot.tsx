@@ -130,21 +130,20 @@ function Curves({ x, y, lines }: Scales & { readonly lines: readonly PlotLine[] 
 function Names({ x, y, lines, limits }: Scales & Pick<PlotProps, 'lines' | 'limits'>) {
   const ends = (lines ?? []).flatMap(({ name, points }) => {
     const last = points.at(-1);
-    return last ? [{ name, y: placeUp(y, last.y), fromX: placeAcross(x, last.x), limit: false }] : [];
+    return last ? [{ name, y: placeUp(y, last.y), fromX: placeAcross(x, last.x) }] : [];
   });
   const limitEnds = (limits ?? []).map((each) => ({
     name: each.name,
     y: placeUp(y, each.y),
     fromX: each.to === undefined || each.to === x.to ? rightX : placeAcross(x, each.to),
-    limit: true,
   }));
   const named = [...new Map([...limitEnds, ...ends].map((each) => [each.name, each])).values()];
   return (
     <g>
-      {apart(named).map(({ name, y: ownY, atY, fromX, limit }) => (
+      {apart(named).map(({ name, y: ownY, atY, fromX }) => (
         <g key={name}>
           <path className={styles.leader} d={`M${fromX + 1} ${ownY}H${rightX + 1}L${rightX + 6} ${atY}`} />
-          <text className={limit ? styles.limitName : styles.text} x={rightX + 9} y={atY} dy="0.35em">
+          <text className={styles.text} x={rightX + 9} y={atY} dy="0.35em">
             {name}
           </text>
         </g>

@@ -35,13 +35,15 @@ interface MarkProps {
   readonly top: number | null;
   readonly atLeast: boolean;
   readonly doubtful: boolean;
+  /** Where what has no upper end stops. */
+  readonly edge?: number;
 }
 
 /** The dot stands where the figure is judged: at its upper end, and at its lower one where there is none. */
-function Mark({ x, low, top, atLeast, doubtful }: MarkProps) {
+function Mark({ x, low, top, atLeast, doubtful, edge = frame.top }: MarkProps) {
   const dotY = top ?? low;
   const bar = top === null ? null : low - top > 1;
-  const arrowTop = top === null ? frame.top : Math.max(frame.top, top - 26);
+  const arrowTop = top === null ? edge : Math.max(edge, top - 26);
   return (
     <g className={doubtful ? styles.doubtful : styles.sound}>
       {bar && (
@@ -76,7 +78,7 @@ export const PlotKey = ({ items }: { readonly items: readonly PlotKeyItem[] }) =
     {items.map(({ shape, text }) => (
       <li key={shape}>
         <svg className={styles.keyShape} viewBox="0 0 24 44" aria-hidden="true">
-          <Mark x={12} {...shapes[shape]} />
+          <Mark x={12} edge={5} {...shapes[shape]} />
         </svg>
         {text}
       </li>

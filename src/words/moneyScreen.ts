@@ -10,6 +10,7 @@ export const en = {
   toBeforeFrom: 'To: this day lies before the first one',
   sums: (from: string, to: string, job: string): string => `${formatDay(from)} to ${formatDay(to)}, ${job}`,
   lines: 'What it is for',
+  knownPart: (known: string): string => `${known} of it is known.`,
   line: (planned: string, spent: string, toCome: string): string =>
     `Planned ${planned}; spent ${spent}; to come ${toCome}`,
   counted: (count: number, amount: string): string => (count === 0 ? amount : `${amount} for ${count}`),

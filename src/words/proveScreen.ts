@@ -1,10 +1,13 @@
 /** The page that asks, before a sample is taken, what it could show: its fields, its answers and its pictures. */
 
 import type { Term } from '#core/formula.ts';
+import type { Unit } from '#core/units.ts';
 import type { ToComeBelow } from '#findings/season/aheadFinding.ts';
-import { formatEstimateNumber, formatMinutes, formatNumber, formatQuantity } from './quantity.ts';
+import { formatEstimateNumber, formatInWorking, formatMinutes, formatNumber } from './quantity.ts';
 
-const micrograms = (value: number): string => formatQuantity(value, 'µg/m³');
+/** As the rule or the method writes it: no digit that only pads. */
+const plain = (value: number, unit: Unit): string => formatNumber(value, unit, { digits: 'working' });
+const micrograms = (value: number): string => formatInWorking(value, 'µg/m³');
 const cassettes = (count: number): string => (count === 1 ? '1 cassette' : `${count} cassettes`);
 
 export interface AnswerSaid {
@@ -45,7 +48,7 @@ export const en = {
     shiftHint: '8 hours are 480 minutes, 10 hours are 600.',
     sampled: 'Minutes sampled, if not the whole day',
     cassettes: 'Cassettes, one after the other',
-    share: 'Below which share of the action level?',
+    share: 'Share of the action level to stay below',
     shareHint:
       '100 % asks for just below the action level. Less leaves room for what the pump and the laboratory may be off.',
     dust: 'Dust in the air, as a guess',
@@ -58,7 +61,8 @@ export const en = {
   answerHeading: 'What it could show',
   waiting: 'The answer stands here once the reporting limit is filled in.',
   answer: (said: AnswerSaid): string => answers[said.couldShow](said),
-  blocked: 'But taken like this the sample would be doubtful, and a doubtful sample proves nothing low:',
+  notLikeThis: 'Not like this. The figures would do, but taken so it would prove nothing low.',
+  blocked: 'What stands against a sample taken like this:',
   bound: {
     label: 'The most that the day could then be',
     note: 'the 8-hour average, if every cassette comes back below the reporting limit',
@@ -97,18 +101,18 @@ export const en = {
     label: 'Air through one cassette',
     range: (low: number | null, high: number | null): string =>
       low !== null && high !== null
-        ? `The method allows ${formatNumber(low, '')} to ${formatQuantity(high, 'L')}.`
+        ? `The method allows ${plain(low, 'L')} to ${formatInWorking(high, 'L')}.`
         : low !== null
-          ? `The method asks for at least ${formatQuantity(low, 'L')}.`
+          ? `The method asks for at least ${formatInWorking(low, 'L')}.`
           : high !== null
-            ? `The method allows up to ${formatQuantity(high, 'L')}.`
+            ? `The method allows up to ${formatInWorking(high, 'L')}.`
             : '',
     stands: { inside: 'Within the method.', below: 'Too little for the method.', above: 'Too much for the method.' },
     notStated: 'No volume range of this method is held here.',
     forAverage: (low: number | null, high: number | null): string =>
       `For an average over the shift it recommends ${[low, high]
         .filter((each) => each !== null)
-        .map((each) => formatNumber(each, ''))
+        .map((each) => plain(each, 'L'))
         .join(' to ')} L.`,
     fromMemory: 'This figure was not checked against the method.',
     leastSeen: 'Least this cassette tells from nothing',
@@ -121,7 +125,7 @@ export const en = {
     lasts: 'It lasts as long as it is planned to be on.',
     bound: (bound: Term): string =>
       `With so many the day could be up to ${formatEstimateNumber(bound.estimate, 'µg/m³')} µg/m³.`,
-    limit: (mg: number): string => `The method allows ${formatQuantity(mg, 'mg')} of dust on a filter.`,
+    limit: (mg: number): string => `The method allows ${formatInWorking(mg, 'mg')} of dust on a filter.`,
     guess: 'The dust is a guess. Look at the filter during the day.',
   },
   charge: {
@@ -145,19 +149,19 @@ export const en = {
     minutes: 'Minutes sampled, min',
     upTo: 'Day at most, µg/m³',
     cassettes,
-    shareName: (level: number): string => `your share ${formatNumber(level, '')}`,
-    actionLevel: (level: number): string => `action level ${formatNumber(level, '')}`,
-    pel: (level: number): string => `PEL ${formatNumber(level, '')}`,
+    shareName: (level: number): string => `your share ${plain(level, 'µg/m³')}`,
+    actionLevel: (level: number): string => `action level ${plain(level, 'µg/m³')}`,
+    pel: (level: number): string => `PEL ${plain(level, 'µg/m³')}`,
     table: 'The same as a table',
     minutesColumn: 'Minutes',
     above: 'over the picture',
     load: 'Dust on one filter against its minutes',
     loadDescription: (mg: number): string =>
-      `It rises with time, towards the ${formatQuantity(mg, 'mg')} that the method allows.`,
+      `It rises with time, towards the ${formatInWorking(mg, 'mg')} that the method allows.`,
     loadMinutes: 'Minutes of one cassette, min',
     loadUp: 'Dust on the filter, mg',
     loadName: 'dust',
-    loadLimit: (mg: number): string => `method ${formatNumber(mg, '')}`,
+    loadLimit: (mg: number): string => `method ${plain(mg, 'mg')}`,
     loadColumn: 'Dust, mg',
   },
 } as const;

@@ -1,4 +1,6 @@
 /** The page of results by date, besides what src/words/seasonPicture.ts says of the picture. */
+import { formatDay } from './quantity.ts';
+
 export const en = {
   looking: 'Looking through the book …',
   noGroups: 'No task group is in the book yet. Groups come with the first entries of who did what.',
@@ -15,11 +17,14 @@ export const en = {
     ]
       .filter((part) => part !== '')
       .join(' '),
+  /** '1 Sep' */
+  tick: (day: string): string => {
+    const [number = '', month = ''] = formatDay(day, 'en', 'short').split(' ');
+    return `${number} ${month.slice(0, 3)}`;
+  },
   limitShort: {
     actionLevel: (level: string): string => `action level ${level}`,
     pel: (level: string): string => `PEL ${level}`,
   },
   limitsHeading: 'The limits',
-  averageAtLeast: (value: string): string => `at least ${value}`,
-  figure: 'A figure that is known',
 } as const;

@@ -41,7 +41,7 @@ export function Prediction({ ahead, book }: PredictionProps) {
           <WorkingView working={twa8} />
         </Figure>
       )}
-      <ul>
+      <ul className={styles.list}>
         {mayReach.pel && <li>{words.mayReach.pel(words.value(pel.value))}</li>}
         {mayReach.actionLevel && <li>{words.mayReach.actionLevel(words.value(actionLevel.value))}</li>}
         {!mayReach.actionLevel && <li>{words.saysNothing}</li>}

@@ -12,6 +12,9 @@ function sentenceOf({ beyond, leastApf, floorApf }: Advice): string {
   return floorApf === null ? words.apfNone : words.apfAtLeast(floorApf);
 }
 
+/** A sentence that ends as one. */
+const ended = (text: string): string => (text.endsWith('.') ? text : `${text}.`);
+
 /** The factor, or the one that is known to be too little; a dash where no factor can be named. */
 const figureOf = ({ beyond, leastApf, floorApf }: Advice): string =>
   beyond ? '–' : String(leastApf ?? floorApf ?? '–');
@@ -23,7 +26,7 @@ export function Protection({ advice }: { readonly advice: Advice }) {
     <Figure
       label={words.protection}
       value={figureOf(advice)}
-      note={[sentenceOf(advice), ...(unbounded ? [words.apfOpen] : []), words.presumptionStands].join(' ')}
+      note={[sentenceOf(advice), ...(unbounded ? [words.apfOpen] : []), words.presumptionStands].map(ended).join(' ')}
     >
       {workings.length > 0 &&
         workings.map((working, i) => (

@@ -14,6 +14,7 @@ import { useFoundInBook } from '#store/hooks/useDuties.ts';
 import { useBookMeta, useDraft, useNow } from '#store/hooks.ts';
 import { en as words } from '#words/money.ts';
 import { en as screen } from '#words/moneyScreen.ts';
+import { inSentence } from '#words/quantity.ts';
 import { BillForm } from './BillForm.tsx';
 import { Bills, PricesHere } from './Bills.tsx';
 import { MoneyFiles } from './MoneyFiles.tsx';
@@ -76,7 +77,9 @@ function Whole({ here }: { readonly here: MoneyHere }) {
     >
       <p>{words.intro}</p>
       {money !== null && (
-        <p>{screen.sums(money.fromOn, money.toOn, book.sites.get(money.siteId ?? '')?.name ?? words.allJobs)}</p>
+        <p>
+          {screen.sums(money.fromOn, money.toOn, book.sites.get(money.siteId ?? '')?.name ?? inSentence(words.allJobs))}
+        </p>
       )}
       {money !== null && <Sums money={money} />}
       <TimeFields

@@ -22,9 +22,14 @@ export function Sums({ money }: { readonly money: Money }) {
   return (
     <div className={styles.sums}>
       <div className={styles.figures}>
-        <Figure label={words.planned} value={plannedOf(money)} note={words.explained.planned} />
+        <Open
+          label={words.planned}
+          sum={money.plannedUsd}
+          known={money.knownPlannedUsd}
+          note={words.explained.planned}
+        />
         <Figure label={words.spent} value={words.usd(money.spentUsd)} note={words.explained.spent} />
-        <Figure label={words.toCome} value={toComeOf(money)} note={words.explained.toCome} />
+        <Open label={words.toCome} sum={money.toComeUsd} known={money.knownToComeUsd} note={words.explained.toCome} />
       </div>
       {missing.length > 0 && <p>{words.missing(missing)}</p>}
       <p>{words.slots(slotsCount, openDaysCount)}</p>
@@ -34,7 +39,7 @@ export function Sums({ money }: { readonly money: Money }) {
           : words.perDetermination(words.usd(perDeterminationUsd), determinationsCount)}
       </p>
       <Lines heading={screen.lines} whenEmpty={words.noEntries}>
-        {lines.map((line) => (
+        {lines.filter(isShown).map((line) => (
           <Line key={line.of} detail={lineText(line)}>
             {words.kinds[line.of]}
           </Line>
@@ -48,6 +53,25 @@ export function Sums({ money }: { readonly money: Money }) {
     </div>
   );
 }
+
+interface OpenProps {
+  readonly label: string;
+  readonly sum: number | null;
+  readonly known: number;
+  readonly note: string;
+}
+
+/** Large only what is short: what is known of an open sum stands below. */
+const Open = ({ label, sum, known, note }: OpenProps) => (
+  <Figure
+    label={label}
+    value={amountText(sum)}
+    note={sum === null && known > 0 ? `${screen.knownPart(words.usd(known))} ${note}` : note}
+  />
+);
+
+const isShown = ({ planned, spent, toCome }: MoneyLine): boolean =>
+  planned.count > 0 || spent.entriesCount > 0 || toCome.count > 0;
 
 const lineText = ({ planned, spent, toCome }: MoneyLine): string =>
   screen.line(

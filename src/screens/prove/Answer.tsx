@@ -20,11 +20,13 @@ export function Answer({ ahead }: { readonly ahead: SampleAhead }) {
   return (
     <div className={styles.answer}>
       <h2>{words.answerHeading}</h2>
-      <p className={styles.first}>{words.answer(said)}</p>
+      <p className={styles.first}>
+        {blocking.length > 0 && couldShow === 'yes' ? words.notLikeThis : words.answer(said)}
+      </p>
       {blocking.length > 0 && (
         <div>
           <p>{words.blocked}</p>
-          <ul>
+          <ul className={styles.list}>
             {blocking.map((reason) => (
               <li key={reason.key}>{aheadReasonText(reason)}</li>
             ))}
@@ -56,7 +58,7 @@ export function Answer({ ahead }: { readonly ahead: SampleAhead }) {
       <LoadPicture ahead={ahead} />
       <section>
         <h2>{words.alsoHeading}</h2>
-        <ul>
+        <ul className={styles.list}>
           {others.map((reason) => (
             <li key={reason.key}>{aheadReasonText(reason)}</li>
           ))}

@@ -28,7 +28,7 @@ export function Picture({ picture, book }: PictureProps) {
           label: words.days,
           from: days.fromOn,
           to: days.toOn,
-          ticks: days.ticksOn.map((at) => ({ at, text: formatDay(at, 'en', 'short') })),
+          ticks: days.ticksOn.map((at) => ({ at, text: screen.tick(at) })),
         }}
         y={{
           label: words.axis,
@@ -37,7 +37,7 @@ export function Picture({ picture, book }: PictureProps) {
           ticks: axisUgPerM3.ticks.map((at) => ({ at, text: String(at) })),
         }}
         limits={limits.map(({ which, limitUgPerM3, fromOn, toOn }) => ({
-          name: screen.limitShort[which](formatNumber(limitUgPerM3, '')),
+          name: screen.limitShort[which](formatNumber(limitUgPerM3, 'µg/m³', { digits: 'working' })),
           y: limitUgPerM3,
           from: fromOn,
           to: toOn,
@@ -55,10 +55,10 @@ export function Picture({ picture, book }: PictureProps) {
           startOpen: true,
           head: [
             words.columns.day,
-            words.columns.worker,
-            words.columns.site,
             words.columns.average,
+            words.columns.worker,
             words.columns.note,
+            words.columns.site,
           ],
           rows: points.map((point) => ({ key: point.measurementId, cells: cellsOf(point, book) })),
         }}
@@ -92,15 +92,15 @@ function cellsOf(point: PicturePoint, book: Book) {
     <a key="day" className={styles.day} href={hrefOf(to)}>
       {formatDay(workOn)}
     </a>,
-    book.people.get(workerId ?? '')?.name ?? words.someone,
-    book.sites.get(siteId ?? '')?.name ?? '',
     formatEstimate(estimateOf(point), 'µg/m³', { against }),
+    book.people.get(workerId ?? '')?.name ?? words.someone,
     [
       words.from(from),
       ...(point.atLeast ? [words.atLeast] : []),
       ...(point.doubtful ? [words.doubtful] : []),
       ...(point.mayBeOther ? [words.mayBeOther] : []),
     ].join('; '),
+    book.sites.get(siteId ?? '')?.name ?? '',
   ];
 }
 
