@@ -50,6 +50,12 @@ export function heldText({ held }: Pick<GearHeadStanding, 'held'>): string {
   return held.backOn === null ? text : `${text}, ${en.held.backOn(held.backOn)}`;
 }
 
+/** Over the page of one of them; nothing where nothing was said. */
+export const heldOver = (held: GearHeadStanding['held'] | undefined): string | undefined => {
+  if (held === null || held === undefined) return undefined;
+  return held.retired ? en.held.retired : heldText({ held });
+};
+
 const joined = (parts: readonly (string | null)[]): string => parts.filter((part) => part !== null).join(', ');
 const bad = ({ doubtful }: GearHeadStanding): string | null => (doubtful ? lines.doubtful : null);
 

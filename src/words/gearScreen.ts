@@ -11,6 +11,9 @@ export const gearTitle = (gear: GearKind, name: string): string =>
 
 const count = (n: number, one: string, many: string): string => (n === 1 ? `1 ${one}` : `${n} ${many}`);
 
+/** 'August 2026' */
+const monthText = (day: string): string => formatDay(`${day.slice(0, 7)}-01`).slice(2);
+
 export const en = {
   heading: 'Pumps, flow meters and lots',
   looking: 'Looking at the pumps, flow meters and lots',
@@ -78,7 +81,8 @@ export const en = {
     picture: (name: string) => `Flow change of ${name}, run by run`,
     seen: (runs: number, beyond: number) =>
       `${count(runs, 'run', 'runs')}; ${beyond === 0 ? 'none changed' : `${count(beyond, 'changed', 'changed')}`} more than the first line on either side. Below zero the pump had weakened.`,
-    x: 'Month',
+    x: (fromOn: string, toOn: string) => `${monthText(fromOn)} to ${monthText(toOn)}`,
+    month: (on: string) => monthText(on).slice(0, 3),
     y: 'Change, %',
     limit: (pct: number) => `${pct < 0 ? '\u2212' : '+'}${formatQuantity(Math.abs(pct), '%')}`,
     table: 'The same as a table',

@@ -29,8 +29,8 @@ const factorRange = { least: 0.5, most: 2 };
 export interface DecisionFormProps {
   readonly here: GearHere;
   readonly doubt: GearDoubt;
-  readonly aside: ReactNode;
   readonly onWritten: () => void;
+  /** What was found, and what rests on it. */
   readonly children: ReactNode;
 }
 
@@ -47,7 +47,7 @@ function settledFact(here: GearHere, doubt: GearDoubt, typed: Typed, read: Field
   return newFact('gearDoubtSettled.v1', body, { ...entry, why });
 }
 
-export function DecisionForm({ here, doubt, aside, onWritten, children }: DecisionFormProps) {
+export function DecisionForm({ here, doubt, onWritten, children }: DecisionFormProps) {
   const choices: readonly Which[] =
     here.gear === 'meter' ? ['noEffect', 'asFound', 'staysDoubtful'] : ['noEffect', 'staysDoubtful'];
   return (
@@ -61,12 +61,11 @@ export function DecisionForm({ here, doubt, aside, onWritten, children }: Decisi
       fieldByName={{ trueOverRead: 'factor', why: 'why' }}
       next={doubtPath(here, doubt)}
       onWritten={onWritten}
-      aside={aside}
+      about={children}
       build={(typed, read, entry) => settledFact(here, doubt, typed, read, entry)}
     >
       {(typed, change, errors) => (
         <>
-          {children}
           <h2>{words.decideHeading}</h2>
           <Choice
             name="decision"

@@ -15,7 +15,7 @@ import { en } from '#words/gearDoubt.ts';
 import { DecisionForm } from './DecisionForm.tsx';
 import { type GearHere, pathOf } from './gearHere.ts';
 import { isDisputed } from './isDisputed.ts';
-import { Counts, TouchedLists } from './TouchedLists.tsx';
+import { TouchedLists } from './TouchedLists.tsx';
 
 const words = en.page;
 
@@ -45,19 +45,12 @@ export function DoubtPage({ here, doubtId }: DoubtPageProps) {
     <>
       <Said doubt={doubt} />
       {isDisputed(record, doubt) && <Notice kind="alert">{words.differ}</Notice>}
-      {touched !== null && <Counts touched={touched} />}
+      {touched !== null && <TouchedLists touched={touched} here={here} />}
     </>
   );
-  const lists = touched === null ? null : <TouchedLists touched={touched} here={here} />;
   if (effectOf(doubt) === 'open' || isDisputed(record, doubt) || again)
     return (
-      <DecisionForm
-        key={doubt.settled?.factId ?? 'open'}
-        here={here}
-        doubt={doubt}
-        aside={lists}
-        onWritten={() => setAgain(false)}
-      >
+      <DecisionForm key={doubt.settled?.factId ?? 'open'} here={here} doubt={doubt} onWritten={() => setAgain(false)}>
         {about}
       </DecisionForm>
     );
@@ -73,7 +66,6 @@ export function DoubtPage({ here, doubtId }: DoubtPageProps) {
           <QuietAction onClick={() => setAgain(true)}>{words.again}</QuietAction>
         </>
       }
-      aside={lists}
     >
       {about}
     </Page>

@@ -34,10 +34,10 @@ function Picture({ history, name }: { readonly history: FlowHistory; readonly na
       title={words.picture(name)}
       description={words.seen(points.length, points.filter(({ within }) => within !== 'average').length)}
       x={{
-        label: words.x,
+        label: words.x(points[0]?.workOn ?? x.fromOn, points.at(-1)?.workOn ?? x.toOn),
         from: x.fromOn,
         to: x.toOn,
-        ticks: x.ticks.map(({ label }) => ({ at: `${label}-01`, text: label })),
+        ticks: x.ticks.map(({ label }) => ({ at: `${label}-01`, text: words.month(label) })),
       }}
       y={{
         label: words.y,

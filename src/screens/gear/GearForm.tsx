@@ -22,7 +22,8 @@ export interface GearFormProps<D> {
   readonly action: string;
   /** A quiet line over the heading; whose it is where none is said. */
   readonly over?: string | undefined;
-  readonly aside?: ReactNode;
+  /** Stands in the first column; the fields then stand beside it, or below it on a phone. */
+  readonly about?: ReactNode;
   readonly blank: D;
   /** Names of a fact's values that stand in a field of another name. */
   readonly fieldByName?: Readonly<Record<string, string>>;
@@ -35,7 +36,7 @@ export interface GearFormProps<D> {
 }
 
 export function GearForm<D extends object>(props: GearFormProps<D>) {
-  const { here, name, heading, action, blank, fieldByName, build, children } = props;
+  const { here, name, heading, action, blank, fieldByName, build, children, about } = props;
   const draftKey = `${here.record.key}/${name}`;
   const draft = useDraft<D>(draftKey, blank);
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
@@ -53,13 +54,14 @@ export function GearForm<D extends object>(props: GearFormProps<D>) {
     props.onWritten?.();
     go(props.next ?? pathOf(here));
   };
+  const fields = children(draft.value, (part) => draft.set({ ...draft.value, ...part }), errors);
   return (
     <Page
       heading={heading}
       over={props.over ?? here.title}
       back={pathOf(here)}
       backText={here.title}
-      aside={props.aside}
+      aside={about === undefined ? undefined : fields}
       action={
         <MainAction busy={writing.state === 'saving'} onClick={() => void submit()}>
           {action}
@@ -67,7 +69,7 @@ export function GearForm<D extends object>(props: GearFormProps<D>) {
       }
     >
       <ErrorSummary errors={errors} />
-      {children(draft.value, (part) => draft.set({ ...draft.value, ...part }), errors)}
+      {about ?? fields}
     </Page>
   );
 }

@@ -1,16 +1,17 @@
 /** A lot of cassettes: until when it may be used, how many were used, and how many field blanks of it went into each box. */
 import { dayOf } from '#core/calendar.ts';
 import { gearStanding, type LotStanding } from '#findings/gear/gearStanding.ts';
-import { Line, Lines, Particulars } from '#parts/Lines.tsx';
+import { Line, Particulars } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import type { Book, LotRecord } from '#records/book.ts';
-import { heldText, lines } from '#words/gearLines.ts';
+import { heldOver, lines } from '#words/gearLines.ts';
 import { en as gearWords } from '#words/gearScreen.ts';
 import { formatDay } from '#words/quantity.ts';
 import { Beside, Ways } from './Beside.tsx';
 import { Doubts } from './Doubts.tsx';
 import type { GearHere } from './gearHere.ts';
+import { LongList } from './LongList.tsx';
 
 const words = gearWords.lot;
 
@@ -23,14 +24,14 @@ export function LotPage({ here }: { readonly here: GearHere<LotRecord> }) {
   return (
     <Page
       heading={here.title}
-      over={held?.retired ? gearWords.held.retired : held ? heldText({ held }) : undefined}
+      over={heldOver(held)}
       back="/gear"
       backText={gearWords.toGear}
       action={<MainAction to="/gear">{gearWords.toGear}</MainAction>}
       aside={
         <>
-          {standing !== undefined && <Boxes standing={standing} book={book} />}
           <Used record={record} book={book} />
+          <Beside here={here} />
         </>
       }
     >
@@ -44,16 +45,16 @@ export function LotPage({ here }: { readonly here: GearHere<LotRecord> }) {
             : [[words.used, words.usedText(standing.usedCount, standing.blanksCount)] as const]),
         ]}
       />
+      {standing !== undefined && <Boxes standing={standing} book={book} />}
       <Ways here={here} />
-      <Beside here={here} />
     </Page>
   );
 }
 
 function Boxes({ standing, book }: { readonly standing: LotStanding; readonly book: Book }) {
   return (
-    <Lines heading={words.blanksHeading} whenEmpty={words.noBox}>
-      {standing.boxes.map(({ boxId, samplesCount, blanksCount, blanksNeededCount }) => {
+    <LongList heading={words.blanksHeading} whenEmpty={words.noBox} shownCount={5}>
+      {newestFirst(standing.boxes, book).map(({ boxId, samplesCount, blanksCount, blanksNeededCount }) => {
         const box = book.boxes.get(boxId);
         const laboratory = book.laboratories.get(box?.packed.laboratoryId ?? '')?.name ?? '';
         const zone = book.sites.get(box?.packed.siteId ?? '')?.zone ?? 'UTC';
@@ -63,16 +64,21 @@ function Boxes({ standing, book }: { readonly standing: LotStanding; readonly bo
           </Line>
         );
       })}
-    </Lines>
+    </LongList>
   );
 }
+
+const newestFirst = (boxes: LotStanding['boxes'], { boxes: records }: Book): LotStanding['boxes'] => {
+  const packedAt = ({ boxId }: LotStanding['boxes'][number]): string => records.get(boxId)?.packedAt ?? '';
+  return boxes.toSorted((a, b) => (packedAt(a) < packedAt(b) ? 1 : -1));
+};
 
 function Used({ record, book }: { readonly record: LotRecord; readonly book: Book }) {
   const used = [...book.samples.values()]
     .filter(({ lotId, putOn, sampleKind }) => lotId === record.id && (putOn !== null || sampleKind === 'blank'))
     .sort((a, b) => (a.workOn + a.sampleNumber < b.workOn + b.sampleNumber ? 1 : -1));
   return (
-    <Lines heading={words.usedHeading} whenEmpty={words.none}>
+    <LongList heading={words.usedHeading} whenEmpty={words.none} shownCount={8}>
       {used.map(({ id, sampleNumber, sampleKind, workerId, workOn }) => (
         <Line key={id} to={`/sample/${id}`} detail={formatDay(workOn, 'en', 'weekday')}>
           {sampleKind === 'blank'
@@ -80,6 +86,6 @@ function Used({ record, book }: { readonly record: LotRecord; readonly book: Boo
             : words.sample(sampleNumber, book.people.get(workerId ?? '')?.name ?? gearWords.nobody)}
         </Line>
       ))}
-    </Lines>
+    </LongList>
   );
 }

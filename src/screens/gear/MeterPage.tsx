@@ -4,7 +4,7 @@ import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import type { MeterRecord } from '#records/book.ts';
 import { en as gear } from '#words/gear.ts';
-import { heldText } from '#words/gearLines.ts';
+import { heldOver } from '#words/gearLines.ts';
 import { en as words } from '#words/gearScreen.ts';
 import { formatNumber } from '#words/quantity.ts';
 import { Beside, Ways } from './Beside.tsx';
@@ -16,19 +16,20 @@ const text = words.certificate;
 
 export function MeterPage({ here }: { readonly here: GearHere<MeterRecord> }) {
   const { record } = here;
-  const held = record.held?.retired ? words.held.retired : heldText({ held: record.held ?? null });
+  const kind = gear.meter.kinds[record.meterKind];
+  const held = heldOver(record.held);
   return (
     <Page
       heading={here.title}
-      over={`${gear.meter.kinds[record.meterKind]}. ${held}`}
+      over={held === undefined ? kind : `${kind}. ${held}`}
       back="/gear"
       backText={words.toGear}
       action={<MainAction to={`${pathOf(here)}?do=certificate`}>{text.enter}</MainAction>}
-      aside={<Certificates here={here} />}
+      aside={<Beside here={here} />}
     >
       <Doubts here={here} />
+      <Certificates here={here} />
       <Ways here={here} />
-      <Beside here={here} />
     </Page>
   );
 }

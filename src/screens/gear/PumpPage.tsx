@@ -12,7 +12,7 @@ import type { PumpRecord } from '#records/book.ts';
 import { happenedNow } from '#store/device.ts';
 import { useWrite } from '#store/hooks/useWrite.ts';
 import { newFact } from '#store/newFact.ts';
-import { heldText } from '#words/gearLines.ts';
+import { heldOver } from '#words/gearLines.ts';
 import { en as words } from '#words/gearScreen.ts';
 import { formatDay } from '#words/quantity.ts';
 import { notWritten } from '#words/saving.ts';
@@ -35,7 +35,7 @@ export function PumpPage({ here }: { readonly here: GearHere<PumpRecord> }) {
   return (
     <Page
       heading={here.title}
-      over={record.held?.retired ? words.held.retired : heldText({ held: record.held ?? null })}
+      over={heldOver(record.held)}
       back="/gear"
       backText={words.toGear}
       action={
@@ -50,6 +50,7 @@ export function PumpPage({ here }: { readonly here: GearHere<PumpRecord> }) {
         <>
           <FlowChange here={here} />
           <Worn here={here} />
+          <Beside here={here} />
         </>
       }
     >
@@ -58,7 +59,6 @@ export function PumpPage({ here }: { readonly here: GearHere<PumpRecord> }) {
       <Charges here={here} />
       <Saved state={writing.state} at={savedAt} />
       <Ways here={here} />
-      <Beside here={here} />
     </Page>
   );
 }

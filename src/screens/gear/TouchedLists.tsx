@@ -1,16 +1,16 @@
-/** Everything that rests on the gear: how many of each, then each by name with the way to its page. */
-import { useState } from 'react';
+/** Everything that rests on the gear: how many of each; opened, each by name with the way to its page. */
 import { dutyNames } from '#findings/duties/list/calendar.ts';
 import type { Touched, TouchedOne } from '#findings/gear/touched.ts';
-import { Line, Lines } from '#parts/Lines.tsx';
-import { QuietAction } from '#parts/QuietAction.tsx';
+import { Line } from '#parts/Lines.tsx';
 import { whatToDo } from '#words/duties.ts';
 import { en } from '#words/gearDoubt.ts';
 import { recordName } from '#words/recordNames.ts';
+import styles from './gear.module.css';
 import type { GearHere } from './gearHere.ts';
+import { LongList } from './LongList.tsx';
 
 const words = en.page;
-type List = keyof typeof words.headings;
+type List = keyof typeof words.counts;
 
 /** In the order of the day: what was drawn, what it showed, what must be done, what was handed out. */
 const lists: readonly List[] = [
@@ -26,18 +26,6 @@ const lists: readonly List[] = [
   'exposureRecords',
   'custodySheets',
 ];
-const shownAtFirst = 8;
-
-export function Counts({ touched }: { readonly touched: Touched }) {
-  const counts = lists.filter((list) => touched[list].length > 0);
-  return (
-    <Lines heading={words.countsHeading} whenEmpty={words.nothing}>
-      {counts.map((list) => (
-        <Line key={list}>{words.counts[list](touched[list].length)}</Line>
-      ))}
-    </Lines>
-  );
-}
 
 interface TouchedListsProps {
   readonly touched: Touched;
@@ -47,11 +35,13 @@ interface TouchedListsProps {
 export function TouchedLists({ touched, here }: TouchedListsProps) {
   const filled = lists.filter((list) => touched[list].length > 0);
   return (
-    <>
+    <section>
+      <h2>{words.countsHeading}</h2>
+      {filled.length === 0 && <p>{words.nothing}</p>}
       {filled.map((list) => (
         <OneList key={list} list={list} ones={touched[list]} here={here} />
       ))}
-    </>
+    </section>
   );
 }
 
@@ -62,28 +52,28 @@ interface OneListProps {
 }
 
 function OneList({ list, ones, here }: OneListProps) {
-  const [limit, setLimit] = useState(shownAtFirst);
   return (
-    <section>
-      <Lines heading={words.headings[list]}>
-        {ones.slice(0, limit).map((one) => (
+    <details className={styles.list}>
+      <summary className={styles.summary}>{words.counts[list](ones.length)}</summary>
+      <LongList shownCount={20}>
+        {ones.map((one) => (
           <Line key={`${one.id} ${one.number}`} to={pathTo(list, one, here)} detail={detailOf(list, one)}>
             {nameOf(list, one, here)}
           </Line>
         ))}
-      </Lines>
-      {ones.length > limit && (
-        <QuietAction onClick={() => setLimit(ones.length)}>{words.more(ones.length - limit)}</QuietAction>
-      )}
-    </section>
+      </LongList>
+    </details>
   );
 }
 
 const enc = encodeURIComponent;
+const determinationPath = (siteId: string | null, groupKey: string | null | undefined): string =>
+  `/determination/${siteId ?? ''}${groupKey ? `?group=${enc(groupKey)}` : ''}`;
+
 /** A worker's day is named by worker and day; what others measured by an id of its own. */
 const isDay = (id: string): boolean => id.includes('.');
 
-function pathTo(list: List, { id, siteId, groupKey }: TouchedOne, { book }: GearHere): string {
+function pathTo(list: List, { id, siteId, groupKey }: TouchedOne, { book, duties }: GearHere): string {
   const ofMeasurement = (measurementId: string): string =>
     isDay(measurementId) ? `/day/${measurementId}` : `/story/${enc(`reported:${measurementId}`)}`;
   switch (list) {
@@ -100,9 +90,9 @@ function pathTo(list: List, { id, siteId, groupKey }: TouchedOne, { book }: Gear
     case 'noticesIssued':
       return `/notice/${enc(book.notices.get(id)?.issued.measurementId ?? id)}`;
     case 'determinations':
-      return `/determination/${book.determinations.get(id)?.written.siteId ?? siteId ?? ''}`;
+      return determinationPath(siteId, duties.determinations.find(({ writtenId }) => writtenId === id)?.groupKey);
     case 'determinationsNotWritten':
-      return `/determination/${siteId ?? ''}?group=${enc(groupKey ?? '')}`;
+      return determinationPath(siteId, groupKey);
     case 'reliances':
       return `/shift/${book.reliances.get(id)?.shiftId ?? ''}/rely`;
     case 'exposureRecords':
