@@ -73,9 +73,10 @@ const byId = <T extends { readonly id: string }>(records: ReadonlyMap<string, T>
 
 function everyRecord(book: Book): readonly AnyRecord[] {
   const { sites, people, jobClassifications, pumps, meters, lots, laboratories } = book;
-  const { shifts, flowChecks, samples, workdays, boxes } = book;
-  const maps = [samples, workdays, flowChecks, shifts, boxes, sites, people, jobClassifications, pumps, meters, lots];
-  return [...(book.book ? [book.book] : []), ...[...maps, laboratories].flatMap((map) => byId<AnyRecord>(map))];
+  const { shifts, flowChecks, samples, workdays, boxes, plans, dayPlans, spendings } = book;
+  const days = [samples, workdays, flowChecks, shifts, boxes, dayPlans, plans, spendings];
+  const maps = [...days, sites, people, jobClassifications, pumps, meters, lots, laboratories];
+  return [...(book.book ? [book.book] : []), ...maps.flatMap((map) => byId<AnyRecord>(map))];
 }
 
 /** A correction of one fact about two records is one matter: told once. */

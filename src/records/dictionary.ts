@@ -40,9 +40,13 @@ interface Row {
 
 const suffixes = Object.entries(unitBySuffix).sort(([a], [b]) => b.length - a.length);
 
+/** A flow over a flow, and a count of what the kind names. */
+const plainNumbers: readonly string[] = ['trueOverRead', 'count'];
+
 /** The unit that a number's name ends in. */
 export function unitOf(field: string): string {
   const name = field.split('.').at(-1) ?? '';
+  if (plainNumbers.includes(name)) return '1';
   const found = suffixes.find(([suffix]) => name.endsWith(suffix));
   return found === undefined ? '' : found[1] === '' ? '1' : found[1];
 }

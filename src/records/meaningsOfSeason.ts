@@ -19,6 +19,8 @@ export const meaningByKindOfSeason = {
 /** By the last part of a field's name, or by the whole name where one name means two things. */
 export const meaningByFieldOfSeason: Readonly<Record<string, string>> = {
   planId: 'The plan',
+  flowLPerMin: 'Flow of the pump; null = not said',
+  knew: 'Earlier entries that were known',
   slots: 'One for each worker and day',
   because: 'Why it did not come about',
   asked: 'In the evening before, or again in the morning',

@@ -133,11 +133,14 @@ export function nameOfField(field: string): string {
   return ownOf(names, field) ?? words.charAt(0).toUpperCase() + words.slice(1);
 }
 
+/** A place in a list, a day or the id of a record: tells which one, not what it is. */
+const namesOne = /^\d+$|^\d{4}-\d\d-\d\d$|^(?=.*\d)[0-9a-hjkmnp-tv-z]{12}$/;
+
 /** What the value at a place (a JSON pointer into a fact) is called. */
 export function labelOf(path: string): string {
   const [first = '', index = '', inside = ''] = path.split('/').slice(1);
   const list = /^\d+$/.test(index) && Object.hasOwn(inLists, first) ? inLists[first] : undefined;
   if (list) return list(Number(index) + 1, inside);
-  const last = path.split('/').findLast((part) => part !== '' && !/^\d+$/.test(part));
+  const last = path.split('/').findLast((part) => part !== '' && !namesOne.test(part));
   return nameOfField(last ?? first);
 }

@@ -1,9 +1,11 @@
 /** May this be written down now: plans, days made ready, labels, gear, money. Given, when, then. */
 import { describe, expect, test } from 'vitest';
+import type { BookRecord } from '#records/book.ts';
 import { decide, needs } from '#records/decide.ts';
+import { labelOf } from '#words/fieldNames.ts';
 import { bodyOf, first, people, refused, tomorrow } from './deciding.ts';
 import { bookOpened } from './dutyFacts.ts';
-import { at, corrects, folded, freshOf, ids, journal, phone, prepared, shiftId } from './facts.ts';
+import { at, corrects, folded, freshOf, ids, journal, office, phone, prepared, shiftId, wanted } from './facts.ts';
 import {
   certificate,
   doubted,
@@ -234,5 +236,22 @@ describe('corrections', () => {
     expect(refused([planned(), ...here], plan)).toEqual(['sayAnew 0/body/path']);
     const label = corrects(first, '/labels/0/blank', false, true, null, [`dayPlan:${shiftId}`]);
     expect(refused([labelled(['120019']), ...here], label)).toEqual(['fieldFixed 0/body/path']);
+  });
+});
+
+describe('what two devices said differently', () => {
+  test('is chosen by whoever knows both, with a reason', () => {
+    const [a, b] = [journal([bookOpened(), prices('2026-01-01', 23)]), journal([prices('2026-01-01', 24)], office)];
+    const entries = [...a, ...b];
+    const chosen = `${office}.00000001`;
+    const [open] = folded<BookRecord>(`book:${ids.book}`, entries).conflicts;
+    const body = { replaces: open?.factId ?? '', path: '/prices/2026-01-01', chosen };
+    const settling = wanted('correctionSettled.v1', body, { about: [`book:${ids.book}`], why: 'the newer quote' });
+    const decision = decide([settling], freshOf(entries), { now: at('18:00'), lastSeenAt: null });
+    if (decision.kind === 'refused') throw new Error(JSON.stringify(decision));
+    const book = folded<BookRecord>(`book:${ids.book}`, [...entries, ...journal(decision.facts, '000000000002')]);
+    expect(book).toMatchObject({ prices: [{ analysisUsd: 24, factId: chosen }], conflicts: [] });
+    expect(labelOf('/prices/2026-01-01')).toBe('Prices');
+    expect(labelOf(`/doubts/${doubtId}`)).toBe('Decision on gear found bad');
   });
 });
