@@ -28,7 +28,8 @@ export const en = {
   },
   prices: {
     heading: 'Your prices',
-    intro: 'From a quote or the last bill. What is not known stays empty: its sum is then not known, never nothing.',
+    intro:
+      'From a quote or the last bill. What is not known stays empty: its sum is then not known, never nothing. Cassettes that were taken earlier want prices that hold from an earlier day.',
     fromOn: 'They hold from',
     save: 'Save these prices',
     line: (day: string): string => `Prices from ${formatDay(day)}`,

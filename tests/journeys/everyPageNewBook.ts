@@ -1,4 +1,5 @@
 /** The way through every page of a new, empty book, and to records that it does not hold. */
+import { aheadNewBookTour } from './everyPageAhead.ts';
 import { fieldNewBookTour } from './everyPageField.ts';
 import { address, choose, fill, heading, open, pick, type Stop, tap, to } from './everyPageSteps.ts';
 import { wearTour } from './everyPageWear.ts';
@@ -89,6 +90,7 @@ export const newBookTour: readonly Stop[] = [
     shows: 'Choose: Tool',
   }),
   ...fieldNewBookTour,
+  ...aheadNewBookTour,
   pick('/settle', 'empty', { go: to('/settle'), shows: 'Nothing is open. There is nothing to settle.' }),
   pick('/story/:recordKey', 'empty', { go: to('/story/sample%3A0123456789ab'), shows: /^No entry about this/ }),
 ];

@@ -1,5 +1,7 @@
 /** The way through every page of the practice book, where a pump is running and yesterday is finished. */
+
 import { expect } from '@playwright/test';
+import { aheadPracticeTour } from './everyPageAhead.ts';
 import { fieldPracticeTour } from './everyPageField.ts';
 import { keptTour } from './everyPageKept.ts';
 import { officeTour } from './everyPageOffice.ts';
@@ -265,6 +267,7 @@ export const practiceTour: readonly Stop[] = [
 export const practiceOfficeTour: readonly Stop[] = [
   ...beginning,
   ...officeTour,
+  ...aheadPracticeTour,
   ...keptTour,
   pick('/received', 'filled', { go: receiveTwo, shows: 'sheet.pdf', tab: true }),
   pick('/start', 'empty', { as: 'open-already', go: to('/start'), shows: 'Go to Today' }),

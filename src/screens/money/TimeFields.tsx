@@ -41,7 +41,7 @@ export function TimeFields({ book, today, text, onChange, errors }: TimeFieldsPr
     />
   );
   return (
-    <details className={styles.details}>
+    <details open={errors.length > 0 || undefined}>
       <summary className={styles.summary}>{screen.time.heading}</summary>
       <div className={styles.time}>
         {day('from', words.fromOn)}
