@@ -117,8 +117,8 @@ export const en = {
     detail: (tasks: readonly string[], spaced: string | null) =>
       spaced === null ? formatList(tasks) : `${formatList(tasks)}; label ${spaced}`,
     again: 'Ask again this morning',
-    notNow: 'Does not wear it today',
-    notNowOf: (worker: string) => `${worker} does not wear it today`,
+    notNow: 'Somebody does not wear one today',
+    notNowOf: (worker: string) => `${worker} does not wear one today`,
     missed: (worker: string, why: string) => `${worker}: ${why.charAt(0).toLowerCase()}${why.slice(1)}; still to do`,
     leaveOut: 'Leave it for now',
   },

@@ -7,7 +7,6 @@ import { namesIn } from '#findings/naming.ts';
 import { type ReadyWearer, readyWearers } from '#findings/season/readyWearers.ts';
 import { ErrorSummary, type FieldError } from '#parts/ErrorSummary.tsx';
 import { Line, Lines } from '#parts/Lines.tsx';
-import { QuietAction } from '#parts/QuietAction.tsx';
 import { StandingMark } from '#parts/StandingMark.tsx';
 import type { FactBody } from '#records/fact.ts';
 import { happenedNow } from '#store/device.ts';
@@ -59,52 +58,54 @@ export function ReadyDay({ day }: { readonly day: ShiftDay }) {
         })}
         <Line to={`/tomorrow/${shift.id}`}>{words.again}</Line>
       </Lines>
-      {open
-        .filter(({ planId }) => planId !== null)
-        .map((wearer) => (
-          <NotToday key={wearer.workerId} wearer={wearer} name={name(wearer)} day={day} />
-        ))}
+      <NotToday wearers={open.filter(({ planId }) => planId !== null)} nameOf={name} day={day} />
     </>
   );
 }
 
 interface NotTodayProps {
-  readonly wearer: ReadyWearer;
-  readonly name: string;
+  readonly wearers: readonly ReadyWearer[];
+  readonly nameOf: (wearer: ReadyWearer) => string;
   readonly day: ShiftDay;
 }
 
 /** The first tap opens the reasons, the second one is the entry. */
-function NotToday({ wearer, name, day: { place, by } }: NotTodayProps) {
-  const [open, setOpen] = useState(false);
+function NotToday({ wearers, nameOf, day: { place, by } }: NotTodayProps) {
+  const [openId, setOpenId] = useState<string | null>(null);
   const [errors, setErrors] = useState<readonly FieldError[]>([]);
   const writing = useWrite();
-  const note = async (because: FactBody<'plannedDayMissed.v1'>['because']) => {
-    const { planId, workerId } = wearer;
+  const note = async ({ planId, workerId }: ReadyWearer, because: FactBody<'plannedDayMissed.v1'>['because']) => {
     if (planId === null) return;
     const body = { planId, workerId, workOn: place.shift.workOn, because, remark: null };
-    const written = await writing.run([
-      newFact('plannedDayMissed.v1', body, { happened: happenedNow(place.zone), by }),
-    ]);
-    if (written !== null) setErrors(notWritten(written));
+    const entry = { happened: happenedNow(place.zone), by };
+    const written = await writing.run([newFact('plannedDayMissed.v1', body, entry)]);
+    if (written === null) return;
+    setErrors(notWritten(written));
+    setOpenId(null);
   };
-  if (!open)
-    return (
-      <div>
-        <QuietAction onClick={() => setOpen(true)}>{words.notNowOf(name)}</QuietAction>
-      </div>
-    );
+  const chosen = wearers.find(({ workerId }) => workerId === openId);
+  if (wearers.length === 0) return null;
   return (
     <>
       <ErrorSummary errors={errors} />
-      <Lines heading={words.notNowOf(name)}>
-        {missedKinds.map((kind) => (
-          <Line key={kind} onClick={() => void note(kind)}>
-            {missedWords[kind]}
-          </Line>
-        ))}
-        <Line onClick={() => setOpen(false)}>{words.leaveOut}</Line>
-      </Lines>
+      {chosen === undefined ? (
+        <Lines heading={words.notNow}>
+          {wearers.map((wearer) => (
+            <Line key={wearer.workerId} onClick={() => setOpenId(wearer.workerId)}>
+              {nameOf(wearer)}
+            </Line>
+          ))}
+        </Lines>
+      ) : (
+        <Lines heading={words.notNowOf(nameOf(chosen))}>
+          {missedKinds.map((kind) => (
+            <Line key={kind} onClick={() => void note(chosen, kind)}>
+              {missedWords[kind]}
+            </Line>
+          ))}
+          <Line onClick={() => setOpenId(null)}>{words.leaveOut}</Line>
+        </Lines>
+      )}
     </>
   );
 }
