@@ -35,7 +35,7 @@ const leastNumberPt = 62;
 
 const cellTexts = (row: TomorrowRow): Record<ColumnName, string> => ({
   who: row.who ?? '',
-  task: row.tasks.join(', '),
+  task: row.tasks.join('; '),
   pump: row.pump?.serial ?? '',
   lot: row.lotNumber ?? '',
   number: row.sampleNumber === null ? '' : spacedDigits(row.sampleNumber),
