@@ -8,6 +8,8 @@ export interface TableOfPlot {
   readonly head: readonly string[];
   readonly rows: readonly { readonly key: string; readonly cells: readonly ReactNode[] }[];
   readonly startOpen?: boolean | undefined;
+  /** Its cells hold words, which need more room than figures. */
+  readonly wordy?: boolean | undefined;
 }
 
 export function PlotTable({ table, title }: { readonly table: TableOfPlot; readonly title: string }) {
@@ -17,9 +19,8 @@ export function PlotTable({ table, title }: { readonly table: TableOfPlot; reado
         {table.open}
         <span className={styles.heard}>: {title}</span>
       </summary>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table must scroll by keyboard too */}
-      <section className={styles.scroll} aria-label={title} tabIndex={0}>
-        <table>
+      <div className={styles.tableRoom}>
+        <table className={classOf(table)}>
           <thead>
             <tr>
               {table.head.map((text) => (
@@ -40,14 +41,19 @@ export function PlotTable({ table, title }: { readonly table: TableOfPlot; reado
                     </th>
                   ) : (
                     // biome-ignore lint/suspicious/noArrayIndexKey: cells have no name but their column
-                    <td key={i}>{cell}</td>
+                    <td key={i} data-label={table.head[i]}>
+                      {cell}
+                    </td>
                   ),
                 )}
               </tr>
             ))}
           </tbody>
         </table>
-      </section>
+      </div>
     </details>
   );
 }
+
+const classOf = ({ wordy, head }: TableOfPlot): string | undefined =>
+  wordy === true ? styles.wordy : head.length > 2 ? styles.several : undefined;

@@ -37,7 +37,7 @@ export interface PlotMark {
   readonly doubtful?: boolean | undefined;
 }
 
-export const frame = { width: 410, height: 282, left: 50, right: 134, top: 32, bottom: 56 } as const;
+export const frame = { width: 430, height: 282, left: 50, right: 146, top: 32, bottom: 56 } as const;
 export const bottomY = frame.height - frame.bottom;
 export const rightX = frame.width - frame.right;
 

@@ -154,7 +154,7 @@ export const en = {
     pel: (level: number): string => `PEL ${plain(level, 'µg/m³')}`,
     table: 'The same as a table',
     minutesColumn: 'Minutes',
-    above: 'over the picture',
+    above: '–',
     load: 'Dust on one filter against its minutes',
     loadDescription: (mg: number): string =>
       `It rises with time, towards the ${formatInWorking(mg, 'mg')} that the method allows.`,

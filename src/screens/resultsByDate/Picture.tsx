@@ -53,6 +53,7 @@ export function Picture({ picture, book }: PictureProps) {
         table={{
           open: words.table,
           startOpen: true,
+          wordy: true,
           head: [
             words.columns.day,
             words.columns.average,
