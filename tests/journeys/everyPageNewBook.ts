@@ -1,6 +1,7 @@
 /** The way through every page of a new, empty book, and to records that it does not hold. */
 import { aheadNewBookTour } from './everyPageAhead.ts';
 import { fieldNewBookTour } from './everyPageField.ts';
+import { gearNewBookTour } from './everyPageGear.ts';
 import { address, choose, fill, heading, open, pick, type Stop, tap, to } from './everyPageSteps.ts';
 import { wearTour } from './everyPageWear.ts';
 
@@ -51,6 +52,7 @@ export const newBookTour: readonly Stop[] = [
   pick('/results', 'empty', { go: to('/results'), shows: /^Nothing waits for a result/ }),
   pick('/boxes', 'empty', { go: to('/boxes'), shows: 'No box has been packed yet.' }),
   pick('/pack', 'empty', { go: to('/pack'), shows: /^No stopped cassette waits/ }),
+  ...gearNewBookTour,
   pick('/lists', 'empty', { go: to('/lists'), shows: 'No pump yet' }),
   pick('/day/:workdayId', 'empty', { go: to('/day/0123456789ab.2026-10-06'), shows: 'There is no such day' }),
   pick('/shift/:shiftId', 'empty', {

@@ -3,6 +3,7 @@
 import { expect } from '@playwright/test';
 import { aheadPracticeTour } from './everyPageAhead.ts';
 import { fieldPracticeTour } from './everyPageField.ts';
+import { gearPracticeTour } from './everyPageGear.ts';
 import { keptTour } from './everyPageKept.ts';
 import { officeTour } from './everyPageOffice.ts';
 import { address, choose, fill, heading, open, pick, type Stop, tap, to, type Visitor } from './everyPageSteps.ts';
@@ -268,6 +269,7 @@ export const practiceOfficeTour: readonly Stop[] = [
   ...beginning,
   ...officeTour,
   ...aheadPracticeTour,
+  ...gearPracticeTour,
   ...keptTour,
   pick('/received', 'filled', { go: receiveTwo, shows: 'sheet.pdf', tab: true }),
   pick('/start', 'empty', { as: 'open-already', go: to('/start'), shows: 'Go to Today' }),

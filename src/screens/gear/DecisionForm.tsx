@@ -4,7 +4,6 @@ import { Choice } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import type { FieldReader } from '#parts/fieldReader.ts';
 import { parseQuantity } from '#parts/parseQuantity.ts';
-import { QuantityField } from '#parts/QuantityField.tsx';
 import { TextField } from '#parts/TextField.tsx';
 import type { GearDoubt } from '#records/book.ts';
 import type { NewFact } from '#records/fact.ts';
@@ -76,11 +75,10 @@ export function DecisionForm({ here, doubt, onWritten, children }: DecisionFormP
             error={errorOf(errors, 'decision')}
           />
           {typed.which === 'asFound' && (
-            <QuantityField
+            <TextField
               name="factor"
               label={words.trueOverRead}
               hint={words.trueOverReadHint}
-              unit=""
               value={typed.factor}
               onChange={(factor) => change({ factor })}
               error={errorOf(errors, 'factor')}
