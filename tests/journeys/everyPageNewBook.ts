@@ -2,6 +2,7 @@
 import { aheadNewBookTour } from './everyPageAhead.ts';
 import { fieldNewBookTour } from './everyPageField.ts';
 import { gearNewBookTour } from './everyPageGear.ts';
+import { seasonNewBookTour } from './everyPageSeason.ts';
 import { address, choose, fill, heading, open, pick, type Stop, tap, to } from './everyPageSteps.ts';
 import { wearTour } from './everyPageWear.ts';
 
@@ -52,6 +53,7 @@ export const newBookTour: readonly Stop[] = [
   pick('/results', 'empty', { go: to('/results'), shows: /^Nothing waits for a result/ }),
   pick('/boxes', 'empty', { go: to('/boxes'), shows: 'No box has been packed yet.' }),
   pick('/pack', 'empty', { go: to('/pack'), shows: /^No stopped cassette waits/ }),
+  ...seasonNewBookTour,
   ...gearNewBookTour,
   pick('/lists', 'empty', { go: to('/lists'), shows: 'No pump yet' }),
   pick('/day/:workdayId', 'empty', { go: to('/day/0123456789ab.2026-10-06'), shows: 'There is no such day' }),

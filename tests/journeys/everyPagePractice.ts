@@ -6,6 +6,7 @@ import { fieldPracticeTour } from './everyPageField.ts';
 import { gearPracticeTour } from './everyPageGear.ts';
 import { keptTour } from './everyPageKept.ts';
 import { officeTour } from './everyPageOffice.ts';
+import { seasonPracticeTour } from './everyPageSeason.ts';
 import { address, choose, fill, heading, open, pick, type Stop, tap, to, type Visitor } from './everyPageSteps.ts';
 import { rulesTour } from './everyPageWear.ts';
 import { shareNumber } from './sharedNumber.ts';
@@ -270,6 +271,7 @@ export const practiceOfficeTour: readonly Stop[] = [
   ...officeTour,
   ...aheadPracticeTour,
   ...gearPracticeTour,
+  ...seasonPracticeTour,
   ...keptTour,
   pick('/received', 'filled', { go: receiveTwo, shows: 'sheet.pdf', tab: true }),
   pick('/start', 'empty', { as: 'open-already', go: to('/start'), shows: 'Go to Today' }),

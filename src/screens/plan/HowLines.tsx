@@ -58,7 +58,6 @@ export function HowLines({ draft, onChange, errors }: PlanFields) {
       <TextField
         name="remark"
         label={words.remark}
-        rows={2}
         value={draft.remark}
         onChange={(remark) => onChange({ remark })}
         error={errorOf(errors, 'remark')}

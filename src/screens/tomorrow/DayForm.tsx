@@ -31,6 +31,10 @@ export interface DayFormProps {
   readonly meta: BookMeta;
 }
 
+/** Two workers with one pump are one thing to mend. */
+const toldOnce = (errors: readonly FieldError[]): readonly FieldError[] =>
+  errors.filter(({ text }, at) => errors.findIndex((each) => each.text === text) === at);
+
 export function DayForm({ shiftId, asked, site, book, duties, meta }: DayFormProps) {
   const draftKey = `dayPlan:${shiftId}/${asked}`;
   const draft = useDraft<DayDraft>(draftKey, firstDraft(shiftId, book));
@@ -56,7 +60,7 @@ export function DayForm({ shiftId, asked, site, book, duties, meta }: DayFormPro
     if (asked === 'morning' && !isOpen) facts.unshift(newFact('shiftOpened.v1', opened, entry));
     const written = await writing.run(facts, { draftKey });
     if (written === null) return;
-    setErrors(notWritten(written, { wearers: 'wearers', pumpId: 'wearers', remark: 'remark' }));
+    setErrors(toldOnce(notWritten(written, { wearers: 'wearers', pumpId: 'wearers', remark: 'remark' })));
     if (written.kind !== 'written') return;
     if (asked === 'morning') return go(`/shift/${shiftId}`);
     setSaved(true);

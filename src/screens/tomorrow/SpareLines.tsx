@@ -47,7 +47,6 @@ export function SpareLines({ book, draft, onChange, errors }: DayFields) {
       <TextField
         name="remark"
         label={words.remark}
-        rows={2}
         value={draft.remark}
         onChange={(remark) => onChange({ remark })}
         error={errorOf(errors, 'remark')}

@@ -63,6 +63,21 @@ export function wearerFor(workerId: string, shiftId: string, book: Book): Wearer
   };
 }
 
+/** Two who wore the same pump on different days: the second one is given a pump that is free, or none. */
+function eachItsOwn(wearers: readonly WearerDraft[], book: Book): readonly WearerDraft[] {
+  const taken = new Set<string>();
+  const wanted = new Set(wearers.map(({ pumpId }) => pumpId));
+  const free = [...book.pumps.values()].filter((pump) => !isOut(pump) && !wanted.has(pump.id)).map(({ id }) => id);
+  return wearers.map((wearer) => {
+    const { pumpId } = wearer;
+    if (pumpId === null || !taken.has(pumpId)) {
+      if (pumpId !== null) taken.add(pumpId);
+      return wearer;
+    }
+    return { ...wearer, pumpId: free.shift() ?? null };
+  });
+}
+
 /** The day that was made ready last at this site: who charges, and which pump lies ready, is often the same. */
 const dayBefore = (shiftId: string, book: Book): DayPlanRecord | undefined =>
   [...book.dayPlans.values()]
@@ -86,7 +101,10 @@ export function firstDraft(shiftId: string, book: Book): DayDraft {
   const before = dayBefore(shiftId, book)?.prepared ?? null;
   const planned = plannedOn(book, dayIn(shiftId), siteIn(shiftId)).filter(({ missed }) => missed === null);
   const workerIds = [...new Set(planned.map(({ workerId }) => workerId))];
-  const wearers = workerIds.map((id) => wearerFor(id, shiftId, book));
+  const wearers = eachItsOwn(
+    workerIds.map((id) => wearerFor(id, shiftId, book)),
+    book,
+  );
   const worn = new Set(wearers.map(({ pumpId }) => pumpId));
   return {
     wearers,
