@@ -50,10 +50,10 @@ function Mark({ x, low, top, atLeast, doubtful, edge = frame.top }: MarkProps) {
         <path className={styles.bar} d={`M${x} ${low}V${dotY}M${x - 6} ${low}H${x + 6}M${x - 6} ${dotY}H${x + 6}`} />
       )}
       {atLeast && (
-        <path
-          className={styles.bar}
-          d={`M${x} ${dotY}V${arrowTop}M${x - 5} ${arrowTop + 8}L${x} ${arrowTop}L${x + 5} ${arrowTop + 8}`}
-        />
+        <>
+          <path className={styles.bar} d={`M${x} ${dotY}V${arrowTop}`} />
+          <path className={styles.head} d={`M${x - 6} ${arrowTop + 9}L${x} ${arrowTop}L${x + 6} ${arrowTop + 9}`} />
+        </>
       )}
       <circle className={styles.dot} cx={x} cy={dotY} r="5" />
     </g>

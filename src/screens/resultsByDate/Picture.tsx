@@ -20,70 +20,67 @@ export function Picture({ picture, book }: PictureProps) {
   const doubtfulCount = points.filter(({ doubtful }) => doubtful).length;
   const atLeastCount = points.filter(({ atLeast }) => atLeast).length;
   return (
-    <>
-      <Plot
-        title={words.chart(days.fromOn, days.toOn)}
-        description={screen.description(points.length, doubtfulCount, atLeastCount)}
-        x={{
-          label: words.days,
-          from: days.fromOn,
-          to: days.toOn,
-          ticks: days.ticksOn.map((at) => ({ at, text: screen.tick(at) })),
-        }}
-        y={{
-          label: words.axis,
-          from: 0,
-          to: axisUgPerM3.maximum,
-          ticks: axisUgPerM3.ticks.map((at) => ({ at, text: String(at) })),
-        }}
-        limits={limits.map(({ which, limitUgPerM3, fromOn, toOn }) => ({
-          name: screen.limitShort[which](formatNumber(limitUgPerM3, 'µg/m³', { digits: 'working' })),
-          y: limitUgPerM3,
-          from: fromOn,
-          to: toOn,
-        }))}
-        marks={points.map(({ measurementId, workOn, lowerUgPerM3, upperUgPerM3, atLeast, doubtful }) => ({
-          id: measurementId,
-          x: workOn,
-          low: lowerUgPerM3,
-          high: upperUgPerM3,
-          atLeast,
-          doubtful,
-        }))}
-        table={{
-          open: words.table,
-          startOpen: true,
-          wordy: true,
-          head: [
-            words.columns.day,
-            words.columns.average,
-            words.columns.worker,
-            words.columns.note,
-            words.columns.site,
-          ],
-          rows: points.map((point) => ({ key: point.measurementId, cells: cellsOf(point, book) })),
-        }}
-      >
-        <PlotKey
-          items={[
-            { shape: 'figure', text: words.marks.sound },
-            { shape: 'bounds', text: words.marks.between },
-            { shape: 'atLeast', text: words.marks.atLeast },
-            { shape: 'doubtful', text: words.marks.doubtful },
-          ]}
-        />
-      </Plot>
-      <section>
-        <h2>{screen.limitsHeading}</h2>
-        <ul className={styles.list}>
-          {limits.map((limit) => (
-            <li key={`${limit.which} ${limit.limitSetId} ${limit.limitUgPerM3}`}>{words.limitLong(limit)}</li>
-          ))}
-        </ul>
-      </section>
-    </>
+    <Plot
+      title={words.chart(days.fromOn, days.toOn)}
+      description={screen.description(points.length, doubtfulCount, atLeastCount)}
+      x={{
+        label: words.days,
+        from: days.fromOn,
+        to: days.toOn,
+        ticks: days.ticksOn.map((at) => ({ at, text: screen.tick(at) })),
+      }}
+      y={{
+        label: words.axis,
+        from: 0,
+        to: axisUgPerM3.maximum,
+        ticks: axisUgPerM3.ticks.map((at) => ({ at, text: String(at) })),
+      }}
+      limits={limits.map(({ which, limitUgPerM3, fromOn, toOn }) => ({
+        name: screen.limitShort[which](formatNumber(limitUgPerM3, 'µg/m³', { digits: 'working' })),
+        y: limitUgPerM3,
+        from: fromOn,
+        to: toOn,
+      }))}
+      marks={points.map(({ measurementId, workOn, lowerUgPerM3, upperUgPerM3, atLeast, doubtful }) => ({
+        id: measurementId,
+        x: workOn,
+        low: lowerUgPerM3,
+        high: upperUgPerM3,
+        atLeast,
+        doubtful,
+      }))}
+      table={{
+        open: words.table,
+        startOpen: true,
+        wordy: true,
+        head: [words.columns.day, words.columns.average, words.columns.worker, words.columns.note, words.columns.site],
+        rows: points.map((point) => ({ key: point.measurementId, cells: cellsOf(point, book) })),
+      }}
+    >
+      <PlotKey
+        items={[
+          { shape: 'figure', text: words.marks.sound },
+          { shape: 'bounds', text: words.marks.between },
+          { shape: 'atLeast', text: words.marks.atLeast },
+          { shape: 'doubtful', text: words.marks.doubtful },
+        ]}
+      />
+    </Plot>
   );
 }
+
+/** Where each line of the picture stands, and from when to when it was held against a result. */
+export const Limits = ({ limits }: Pick<SeasonPicture, 'limits'>) =>
+  limits.length === 0 ? null : (
+    <section>
+      <h2>{screen.limitsHeading}</h2>
+      <ul className={styles.list}>
+        {limits.map((limit) => (
+          <li key={`${limit.which} ${limit.limitSetId} ${limit.limitUgPerM3}`}>{words.limitLong(limit)}</li>
+        ))}
+      </ul>
+    </section>
+  );
 
 function cellsOf(point: PicturePoint, book: Book) {
   const { workOn, workdayId, from, measurementId, workerId, siteId, limits } = point;

@@ -19,7 +19,7 @@ import { groupInWords } from '#words/groupInWords.ts';
 import { en as screen } from '#words/resultsByDate.ts';
 import { en as words } from '#words/seasonPicture.ts';
 import { Awaited } from './Awaited.tsx';
-import { Picture } from './Picture.tsx';
+import { Limits, Picture } from './Picture.tsx';
 
 const minute = 60_000;
 
@@ -65,6 +65,13 @@ function Of({ book, duties }: OfProps) {
       heading={words.heading}
       back="/season"
       action={<MainAction to={`/groups?group=${encodeURIComponent(groupKey)}`}>{screen.groupAction}</MainAction>}
+      aside={
+        <>
+          <Limits limits={picture.limits} />
+          <Awaited picture={picture} book={book} />
+          <p>{words.lowest}</p>
+        </>
+      }
     >
       <p>{words.intro}</p>
       <SelectField
@@ -79,8 +86,6 @@ function Of({ book, duties }: OfProps) {
       />
       <h2>{groupInWords(picture, nameOf)}</h2>
       <Picture picture={picture} book={book} />
-      <Awaited picture={picture} book={book} />
-      <p>{words.lowest}</p>
     </Page>
   );
 }
