@@ -5,6 +5,7 @@ import type {
   DayPlanRecord,
   DeterminationRecord,
   FlowCheckRecord,
+  GearBeside,
   NoticeRecord,
   PlanRecord,
   RelianceRecord,
@@ -45,8 +46,11 @@ const unfinished = (sample: SampleRecord): boolean =>
   sample.sampleKind === 'air' && sample.voided === null && sample.sealed === null;
 
 /** Something a person has to settle stands in the record itself. */
-const unsettled = (record: AnyRecord): readonly string[] =>
-  record.conflicts.length > 0 || (record as Partial<SampleRecord>).voidAgainstResult === true ? ['unsettled'] : [];
+function unsettled(record: AnyRecord): readonly string[] {
+  const { voidAgainstResult, doubts = [] } = record as Partial<SampleRecord> & GearBeside;
+  const isOpen = voidAgainstResult === true || doubts.some(({ settled }) => settled === null);
+  return record.conflicts.length > 0 || isOpen ? ['unsettled'] : [];
+}
 
 function placeOfSample(sample: SampleRecord): Place {
   return {

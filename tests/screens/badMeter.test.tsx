@@ -9,6 +9,7 @@ import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import { findDuties } from '#findings/duties/findDuties.ts';
 import { happenedNow } from '#store/device.ts';
 import { newFact } from '#store/newFact.ts';
+import { openCount } from '#store/openRecords.ts';
 import { theSession } from '#store/session.ts';
 import { wholeBook } from '#store/wholeBook.ts';
 import { office, Writer } from '../records/facts.ts';
@@ -166,6 +167,7 @@ describe('a flow meter found out of calibration', () => {
         `#${doubtPath}`,
       );
     }
+    expect(await openCount(theSession().db)).toBe(1);
   });
 
   test('high stays high and no duty falls away: what the journal says of notices is as it was', async () => {
