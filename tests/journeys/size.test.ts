@@ -11,8 +11,11 @@ const lazyChunkBytes = 60_000;
 const pdfChunkBytes = 225_000;
 /** All that is kept, counted like the rest by gzip -9. */
 const precacheBytes = 2_500_000;
-/** As it lies on the device: our own figure, 2.5 MB until what the rule asks next came with its pages and papers. */
-const onDeviceBytes = 3_200_000;
+/** As it lies on the device: our own figure, raised as pages and papers of duties and of the season ahead came. */
+const onDeviceBytes = 3_600_000;
+/** Style that every page waits for; and all of it, in pieces that come with their pages: our own figure. */
+const entryStyleBytes = 15_000;
+const styleBytes = 20_000;
 
 const assets = join('dist', 'assets');
 const files = readdirSync(assets);
@@ -47,11 +50,14 @@ test('what is loaded later comes in pieces', () => {
   const large = sizes.filter(({ bytes }) => bytes > lazyChunkBytes).filter(({ file }) => !file.startsWith('index-'));
   expect(large.length).toBeLessThanOrEqual(1);
   for (const { bytes } of large) expect(bytes).toBeLessThanOrEqual(pdfChunkBytes);
-  const css = files.filter((file) => file.endsWith('.css')).reduce((sum, file) => sum + gzipped(file), 0);
-  expect(css).toBeLessThanOrEqual(15_000);
+  const styles = files.filter((file) => file.endsWith('.css'));
+  const entry = styles.filter((file) => file.startsWith('index-'));
+  expect(entry).toHaveLength(1);
+  expect(entry.reduce((sum, file) => sum + gzipped(file), 0)).toBeLessThanOrEqual(entryStyleBytes);
+  expect(styles.reduce((sum, file) => sum + gzipped(file), 0)).toBeLessThanOrEqual(styleBytes);
 });
 
-test('everything kept on the device is at most 2.5 MB to fetch and 3.2 MB to hold', () => {
+test('everything kept on the device is at most 2.5 MB to fetch and 3.6 MB to hold', () => {
   const all = readdirSync('dist', { recursive: true, withFileTypes: true }).filter(
     (entry) => entry.isFile() && !entry.name.endsWith('.map'),
   );
