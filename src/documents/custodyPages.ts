@@ -1,6 +1,8 @@
 /** The custody sheet as pages: what stands where, at what height, on which paper. Bytes come after (custodyPdf.ts). */
+import type { DoubtOnSheet } from '#findings/gear/doubtsOnPaper.ts';
 import { type CustodySheet, isAbsent } from '#records/custodySheet.ts';
 import { en } from '#words/custody.ts';
+import { en as gearWords } from '#words/gearOnPaper.ts';
 import { custodyFields } from './custodyFields.ts';
 import { custodyColumns, custodyRowCells } from './custodyRows.ts';
 import { handOverPieces } from './handOver.ts';
@@ -45,10 +47,11 @@ const textsOf = (value: unknown): string[] => {
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsOf) : [];
 };
 
-function closing(frame: Frame, sheet: CustodySheet, notes: readonly string[]): Piece[] {
+/** Gear found bad is told after what did not fit a cell; it is no part of the sheet's own data. */
+function closing(frame: Frame, sheet: CustodySheet, notes: readonly string[], gear: readonly string[]): Piece[] {
   const body = (text: string) => textPieces(frame, text, { tag: 'P', style: 'body', gapBeforePt: 2 });
-  const isNumbered = textsOf(sheet).some((text) => needsNumbers(text, frame.measure.holds));
-  const said = isNumbered ? [...notes, en.bracketNote] : notes;
+  const isNumbered = textsOf([sheet, gear]).some((text) => needsNumbers(text, frame.measure.holds));
+  const said = [...notes, ...gear, ...(isNumbered ? [en.bracketNote] : [])];
   const headed = textPieces(frame, en.notes, { tag: 'H2', style: 'heading', gapBeforePt: 12, keepWithNext: true });
   const heads = sheet.heads.map(({ factId, link }) => `${factId} ${link}`).join(', ');
   return [
@@ -71,13 +74,20 @@ function footOf(sheet: CustodySheet): Foot {
   };
 }
 
-export function custodyPages(sheet: CustodySheet, paper: Paper, measure: Measure): PageModel {
+/** `gearDoubts`: gear that the cassettes rest on and that is in doubt, told in a note. */
+export function custodyPages(
+  sheet: CustodySheet,
+  paper: Paper,
+  measure: Measure,
+  gearDoubts: readonly DoubtOnSheet[] = [],
+): PageModel {
   const frame = frameOn(measure, paper, 'lying');
   const notes = takeNotes(measure);
   const fields = custodyFields(frame, sheet, notes);
   const table = cassettes(frame, sheet, notes);
   const hands = handOverPieces(frame, sheet, notes);
-  const pieces = [...opening(frame, sheet), fields, ...table, ...hands, ...closing(frame, sheet, notes.taken())];
+  const closed = closing(frame, sheet, notes.taken(), gearDoubts.map(gearWords.sheet));
+  const pieces = [...opening(frame, sheet), fields, ...table, ...hands, ...closed];
   const goesOn = [en.goesOn, sheet.firmName, sheet.site.name].join(' · ');
   return layOut(measure, {
     paper,

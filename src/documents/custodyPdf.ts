@@ -3,6 +3,7 @@
  * the device. The same sheet, record, paper and typefaces give the same bytes in one engine; engines differ in how they compress, so
  * the bytes handed out are kept.
  */
+import type { DoubtOnSheet } from '#findings/gear/doubtsOnPaper.ts';
 import type { CustodySheet } from '#records/custodySheet.ts';
 import { en } from '#words/custody.ts';
 import { custodyPages } from './custodyPages.ts';
@@ -15,6 +16,8 @@ export interface CustodyPdfOptions {
   readonly fonts: FontBytes;
   /** The book's text behind the sheet (store/recordOfBox.ts): what a lost phone's shift is rebuilt from. null: only the sheet. */
   readonly record?: string | null;
+  /** Gear in doubt that cassettes rest on (doubtsOnSheet): told in a note on the paper, not in what is attached. */
+  readonly gearDoubts?: readonly DoubtOnSheet[];
 }
 
 /** Name of the attached file: the JSON of the sheet, which is also what the fact custodySheetIssued.v1 holds. */
@@ -25,7 +28,7 @@ export const recordName = 'record.txt';
 /** Throws only if a typeface is not a font. */
 export async function custodyPdf(
   sheet: CustodySheet,
-  { paper, fonts, record = null }: CustodyPdfOptions,
+  { paper, fonts, record = null, gearDoubts = [] }: CustodyPdfOptions,
 ): Promise<Uint8Array> {
   const data: Attachment = {
     name: attachmentName,
@@ -46,7 +49,7 @@ export async function custodyPdf(
     lang: en.lang,
     issuedInstant: sheet.issuedInstant,
     app: sheet.editions.app,
-    pagesOf: (measure) => custodyPages(sheet, paper, measure),
+    pagesOf: (measure) => custodyPages(sheet, paper, measure, gearDoubts),
     attachments: record === null ? [data] : [data, beside(record)],
   });
 }

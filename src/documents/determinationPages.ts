@@ -4,6 +4,7 @@ import { blockSentences, en } from '#words/determination.ts';
 import { en as paperEn } from '#words/papers.ts';
 import { formatDay, formatEstimateNumber, formatMinutes } from '#words/quantity.ts';
 import type { DeterminationMeasurement, DeterminationPerson, DeterminationValues } from './determinationValues.ts';
+import { gearPieces } from './gearOnPaper.ts';
 import { frameOn, layOut } from './layOut.ts';
 import type { Measure, PageModel } from './pageModel.ts';
 import type { Piece } from './paginate.ts';
@@ -162,6 +163,7 @@ export function determinationPages(values: DeterminationValues, paper: Paper, me
           ...opening(frame, paperEn, values, { title, lead: `${values.firmName}. ${lead}`, revision: null, why: null }),
           ...about(frame, values),
           ...measurements(frame, values),
+          ...gearPieces(frame, values.gearDoubts),
           ...relied(frame, values),
           ...information(frame, values),
           ...who(frame, values),

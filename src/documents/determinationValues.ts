@@ -7,6 +7,8 @@ import type { Estimate } from '#core/estimate.ts';
 import type { DeterminationBlock, DeterminationFinding } from '#findings/duties/determining/determination.ts';
 import type { ResemblanceTerm } from '#findings/duties/groups/taskGroup.ts';
 import type { Measurement } from '#findings/duties/measuring/measurement.ts';
+import type { DoubtOnPaper } from '#findings/gear/doubtsOnPaper.ts';
+import { keptDoubts } from './gearOnPaper.ts';
 import { type Occasion, occasionOf, type PeopleById, type Printing } from './occasion.ts';
 
 export type Alike = 'alike' | 'unlike' | 'notKnown';
@@ -41,6 +43,8 @@ export interface DeterminationInput extends Occasion, Printing {
   readonly earlierMeasurements: string | null;
   readonly complaints: string | null;
   readonly writtenBy: string;
+  /** Gear that the measurements rest on and that is in doubt (doubtsOnMeasurements). */
+  readonly gearDoubts: readonly DoubtOnPaper[];
   readonly shownAs: 'name' | 'identifier';
 }
 
@@ -85,6 +89,7 @@ export interface DeterminationValues extends Occasion {
   readonly monitored: readonly DeterminationPerson[];
   readonly standsFor: readonly DeterminationPerson[];
   readonly blocks: readonly Pick<DeterminationBlock, 'key' | 'measurementId' | 'params'>[];
+  readonly gearDoubts: readonly DoubtOnPaper[];
   readonly observations: string | null;
   readonly earlierMeasurements: string | null;
   readonly complaints: string | null;
@@ -158,6 +163,7 @@ export function determinationValues(input: DeterminedInput): DeterminationValues
     monitored: peopleOf(input.monitoredIds, input),
     standsFor: peopleOf(input.standsForIds, input),
     blocks: input.finding.blocks.map(({ key, measurementId, params }) => ({ key, measurementId, params })),
+    gearDoubts: keptDoubts(input.gearDoubts),
     observations: input.observations,
     earlierMeasurements: input.earlierMeasurements,
     complaints: input.complaints,

@@ -111,6 +111,7 @@ export function exposureRecordPages(values: ExposureRecordValues, paper: Paper, 
         pieces: [
           ...opening(frame, paperEn, values, { title: en.title, lead: `${values.firmName}. ${lead}`, revision, why }),
           ...sectionPieces(frame, values.result),
+          ...(values.gearFoundBad === null ? [] : sectionPieces(frame, values.gearFoundBad)),
           ...sectionPieces(frame, values.whom),
           ...minutes(frame, values),
           ...standsFor(frame, values),

@@ -2,6 +2,7 @@
  * The exposure record of a worker's day, 29 CFR 1926.62(n)(1)(ii)(A)-(E), with every working and every struck value: readable for thirty
  * years without this tool. The values are what is printed, line by line; they are kept in exposureRecordIssued.v1 and attached.
  */
+import type { DoubtOnPaper } from '#findings/gear/doubtsOnPaper.ts';
 import { namesIn } from '#findings/naming.ts';
 import type { WorkdayFinding } from '#findings/workday.ts';
 import type { Book } from '#records/book.ts';
@@ -13,6 +14,7 @@ import { blanksSection, flowsSection } from './exposureFlows.ts';
 import { sampleSections } from './exposureSamples.ts';
 import { struckLines } from './exposureStruck.ts';
 import { type PrintedWorking, workingsOf } from './exposureWorkings.ts';
+import { gearSection } from './gearOnPaper.ts';
 import { type Occasion, occasionOf, type PeopleById, type Printing } from './occasion.ts';
 
 export interface ExposureRecordInput extends Occasion, Printing {
@@ -30,6 +32,8 @@ export interface ExposureRecordInput extends Occasion, Printing {
   /** What was worn, in words; null = not noted. */
   readonly respirator: string | null;
   readonly shownAs: 'name' | 'identifier';
+  /** Gear that the day rests on and that is in doubt (doubtsOnPaper). */
+  readonly gearDoubts: readonly DoubtOnPaper[];
 }
 
 /** A labelled value, as printed. */
@@ -52,6 +56,8 @@ export interface ExposureRecordValues extends Occasion {
   readonly shownAs: 'name' | 'identifier';
   readonly whom: PrintedSection;
   readonly result: PrintedSection;
+  /** null: no gear that it rests on is in doubt. */
+  readonly gearFoundBad: PrintedSection | null;
   /** Name or number, job classification, employer. */
   readonly standsFor: readonly (readonly [string, string, string])[];
   /** When, minutes, what it was, reason, concentration. */
@@ -96,6 +102,7 @@ export function exposureRecordValues(input: ExposureRecordInput): ExposureRecord
     shownAs: input.shownAs,
     whom: whomSection(recording),
     result: resultSection(recording),
+    gearFoundBad: gearSection(input.gearDoubts),
     standsFor: standsForOf(recording),
     minutes: minutesOf(recording),
     sections: [

@@ -3,6 +3,7 @@ import type { Estimate } from '#core/estimate.ts';
 import { noticeWords } from '#words/notice.ts';
 import { paperWords } from '#words/papers.ts';
 import { formatDay, formatEstimate, formatList, formatMinutes, formatQuantity } from '#words/quantity.ts';
+import { noticeGearPieces } from './gearOnPaper.ts';
 import { frameOn, layOut, type Section } from './layOut.ts';
 import type { NoticeStanding, NoticeValues } from './noticeValues.ts';
 import type { PaperLanguage } from './occasion.ts';
@@ -172,6 +173,7 @@ function sectionIn(language: PaperLanguage, frame: Frame, values: NoticeValues):
     pieces: [
       ...opening(frame, paper, values, { title: words.title, lead, revision, why }),
       ...figure(telling),
+      ...noticeGearPieces(frame, values.gearDoubts, language),
       ...corrective(telling),
       ...standing(telling),
       ...measured(telling),

@@ -6,7 +6,9 @@ import { compareWithLimit, type Limit } from '#core/comparison.ts';
 import type { Estimate } from '#core/estimate.ts';
 import type { Course } from '#findings/duties/course/course.ts';
 import type { Measurement } from '#findings/duties/measuring/measurement.ts';
+import type { DoubtOnPaper } from '#findings/gear/doubtsOnPaper.ts';
 import type { Verdict } from '#findings/standing.ts';
+import { keptDoubts } from './gearOnPaper.ts';
 import {
   type InTwoLanguages,
   type Occasion,
@@ -39,6 +41,8 @@ export interface NoticeInput extends Occasion, Printing {
   /** null: what comes next is not known yet. */
   readonly next: Pick<Course, 'due' | 'dueOn'> | null;
   readonly questionsTo: string | null;
+  /** Gear that it rests on and that is in doubt (doubtsOnMeasurements). */
+  readonly gearDoubts: readonly DoubtOnPaper[];
   /** Who measured, where it was not this firm. */
   readonly measuredBy?: string | null;
 }
@@ -88,6 +92,7 @@ export interface NoticeValues extends Occasion {
   readonly workers: readonly NoticeWorker[];
   readonly next: Pick<Course, 'due' | 'dueOn'> | null;
   readonly questionsTo: string | null;
+  readonly gearDoubts: readonly DoubtOnPaper[];
   readonly form: 'inWriting' | 'posted';
   readonly places: readonly string[];
   readonly shownAs: 'name' | 'identifier';
@@ -160,6 +165,7 @@ export function noticeValues(input: NoticeToldInput): NoticeValues {
     })),
     next: input.next ? { due: input.next.due, dueOn: input.next.dueOn } : null,
     questionsTo: input.questionsTo,
+    gearDoubts: keptDoubts(input.gearDoubts),
     form: input.form,
     places: [...input.places],
     shownAs: input.shownAs,

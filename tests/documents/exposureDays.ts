@@ -120,5 +120,6 @@ export const exposureInput = (change: Partial<ExposureRecordInput> = {}): Exposu
   to: 'Ana Belén Peñalver',
   respirator: 'Half mask, P100 filters',
   shownAs: 'name',
+  gearDoubts: [],
   ...change,
 });

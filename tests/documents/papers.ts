@@ -99,6 +99,7 @@ export const noticeInput = (change: Partial<NoticeInput> = {}): NoticeInput => (
   respirator: { en: 'Half mask, P100 filters', es: 'Media careta, filtros P100' },
   next: { due: 'byDate', dueOn: '2026-08-12' },
   questionsTo: 'Wilhelmina Harrow, 555-0142',
+  gearDoubts: [],
   ...change,
 });
 
@@ -145,6 +146,7 @@ export const determinationInput = (change: Partial<DeterminationInput> = {}): De
   earlierMeasurements: null,
   complaints: null,
   writtenBy: 'Wilhelmina Harrow',
+  gearDoubts: [],
   shownAs: 'name',
   ...change,
 });

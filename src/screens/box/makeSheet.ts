@@ -4,6 +4,7 @@
  */
 import { custodySheetFor } from '#findings/custody.ts';
 import type { Gap } from '#findings/gaps.ts';
+import { doubtsOnSheet } from '#findings/gear/doubtsOnPaper.ts';
 import type { Book } from '#records/book.ts';
 import { editions } from '#reference/editions.ts';
 import { happenedNow } from '#store/device.ts';
@@ -43,7 +44,8 @@ export async function makeSheet({ boxId, book, zone, paper, why, by, draftKey }:
   try {
     const [{ custodyPdf }, { loadFonts }] = await loadWriter();
     const record = await recordOfBox({ boxId, revision, paper, writtenBy: appVersion });
-    bytes = await custodyPdf(made.sheet, { paper, fonts: await loadFonts(), record });
+    const gearDoubts = doubtsOnSheet(boxId, book);
+    bytes = await custodyPdf(made.sheet, { paper, fonts: await loadFonts(), record, gearDoubts });
   } catch (error) {
     console.error(error);
     return { kind: 'notMade' };

@@ -1,6 +1,7 @@
 /** From the finding and what was typed to what the paper is made from. */
 import type { DeterminationInput } from '#documents/determinationValues.ts';
 import type { Occasion } from '#documents/occasion.ts';
+import { doubtsOnMeasurements } from '#findings/gear/doubtsOnPaper.ts';
 import { peopleOnPaper } from '#findings/peopleOnPaper.ts';
 import { methodById } from '#reference/methods.ts';
 import { type DeterminationHere, taskNames } from './determinationHere.ts';
@@ -51,6 +52,7 @@ export function determinationInput(here: DeterminationHere, read: ReadDeterminat
     earlierMeasurements: read.earlier,
     complaints: read.complaints,
     writtenBy: read.writtenBy,
+    gearDoubts: doubtsOnMeasurements(here.measurements, book),
     shownAs: read.shownAs,
   };
 }

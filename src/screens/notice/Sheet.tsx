@@ -2,6 +2,7 @@
 import type { NoticeStanding, NoticeValues } from '#documents/noticeValues.ts';
 import { Particulars } from '#parts/Lines.tsx';
 import { LanguageContext } from '#parts/language.ts';
+import { noticeGear, noticeGearLines } from '#words/gearOnPaper.ts';
 import { noticeWords } from '#words/notice.ts';
 import { formatDay, formatEstimate, formatMinutes, formatQuantity } from '#words/quantity.ts';
 import styles from './notice.module.css';
@@ -28,6 +29,7 @@ export function Sheet({ values, language }: SheetProps) {
         {average?.kind === 'atLeast' && <p>{words.atLeast}</p>}
         {average?.kind === 'between' && <p>{average.lower === 0 ? words.lessThan : words.between}</p>}
         {values.resultOwed && <p>{words.owed}</p>}
+        <GearInDoubt values={values} language={language} />
         <Statement values={values} language={language} />
         {action !== null && <Action action={action} language={language} also={values.pelStatement === null} />}
         <Particulars
@@ -66,6 +68,19 @@ export function Sheet({ values, language }: SheetProps) {
 }
 
 const standingOf = ({ verdict }: NoticeStanding): NoticeStanding['verdict'] => verdict;
+
+function GearInDoubt({ values: { gearDoubts }, language }: SheetProps) {
+  if (gearDoubts.length === 0) return null;
+  const words = noticeGear[language];
+  return (
+    <>
+      <h4>{words.heading}</h4>
+      {noticeGearLines(gearDoubts, language).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+    </>
+  );
+}
 
 function Statement({ values: { pelStatement, pel }, language }: SheetProps) {
   if (pelStatement === null) return null;

@@ -1,6 +1,7 @@
 /** From what was typed and what follows from the book to what the paper is made from; the preview is made from the same. */
 import type { NoticeInput } from '#documents/noticeValues.ts';
 import type { Occasion } from '#documents/occasion.ts';
+import { doubtsOnMeasurements } from '#findings/gear/doubtsOnPaper.ts';
 import { peopleOnPaper } from '#findings/peopleOnPaper.ts';
 import { respirators } from '#reference/respirators.ts';
 import { taskById } from '#reference/tasks.ts';
@@ -42,6 +43,7 @@ export function noticeInput(here: NoticeHere, read: ReadNotice): Asked {
     respirator: respiratorOf(here),
     next: next === null || next.schedule === 'undetermined' ? null : { due: next.due, dueOn: next.dueOn },
     questionsTo: read.questionsTo,
+    gearDoubts: doubtsOnMeasurements([measurement], book),
     measuredBy: reported?.fromName ?? null,
   };
 }

@@ -1,5 +1,6 @@
 /** Making an exposure record: read what was typed, make the PDF, then write bytes and fact together. */
 import { useState } from 'react';
+import { doubtsOnPaper } from '#findings/gear/doubtsOnPaper.ts';
 import { peopleOnPaper } from '#findings/peopleOnPaper.ts';
 import type { FieldError } from '#parts/ErrorSummary.tsx';
 import { type FieldReader, fieldReader } from '#parts/fieldReader.ts';
@@ -78,6 +79,7 @@ export function useRecordMaking(here: RecordHere, by: string | null): RecordMaki
           to,
           respirator: here.respirator,
           shownAs: text.shownAs,
+          gearDoubts: doubtsOnPaper({ kind: 'exposureRecord', id: finding.workdayId }, book),
         });
       },
       factOf: (values, issued) =>

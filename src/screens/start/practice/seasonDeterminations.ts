@@ -4,6 +4,7 @@
  */
 import type { DeterminationFinding } from '#findings/duties/determining/determination.ts';
 import type { Measurement } from '#findings/duties/measuring/measurement.ts';
+import { doubtsOnMeasurements } from '#findings/gear/doubtsOnPaper.ts';
 import { peopleOnPaper } from '#findings/peopleOnPaper.ts';
 import { newId } from '#store/device.ts';
 import { hashOf } from '#store/files.ts';
@@ -61,6 +62,7 @@ function onePositive(one: Positive, around: Around, [, determination, note]: Mak
     ...{ tasks: named(first.taskIds).map(({ en }) => en), jobClassification: one.job[1], observations },
     ...{ monitoredIds, standsForIds, earlierMeasurements: null, complaints: words.complaints },
     ...{ writtenBy: practice.people.supervisor, shownAs: 'name' },
+    gearDoubts: doubtsOnMeasurements([first], book),
   });
   const { paper } = words;
   const bytes = note.exampleNote(paper.title, [paper.note, paper.determination, location, paper.short]);

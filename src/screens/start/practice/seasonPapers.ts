@@ -7,6 +7,7 @@ import { addDays, daysBetween } from '#core/calendar.ts';
 import type { NoticeToldInput } from '#documents/noticeValues.ts';
 import type { Measurement } from '#findings/duties/measuring/measurement.ts';
 import type { NoticeOwed } from '#findings/duties/telling/notice.ts';
+import { doubtsOnMeasurements } from '#findings/gear/doubtsOnPaper.ts';
 import { peopleOnPaper } from '#findings/peopleOnPaper.ts';
 import type { NewFact } from '#records/fact.ts';
 import { newId } from '#store/device.ts';
@@ -59,6 +60,7 @@ function toldInput(
     correctiveAction: owed.correctiveActionNeeded ? correctiveOf(measurement, around) : null,
     ...{ respirator: null, next: null, questionsTo: practice.people.supervisor },
     measuredBy: book.reported.get(measurement.id)?.fromName ?? null,
+    gearDoubts: doubtsOnMeasurements([measurement], book),
   };
 }
 
