@@ -1,5 +1,5 @@
 /** What the field record of one sample leaves open: fitting, looks, mishaps, clock, numbers. */
-import type { Book, RecordBase, SampleRecord } from '#records/book.ts';
+import type { Book, LotRecord, RecordBase, SampleRecord } from '#records/book.ts';
 import { bookDoubts } from './bookDoubts.ts';
 import { isHotWork } from './fittingPoints.ts';
 import { daysOfSample, doubtsOn, hasDoubts } from './gear/doubtsOf.ts';
@@ -48,7 +48,7 @@ function eventReasons(sample: SampleRecord): Reason[] {
 
 function mediaReasons(sample: SampleRecord, book: Book): Reason[] {
   const lot = book.lots.get(sample.lotId);
-  const found: Reason[] = [];
+  const found: Reason[] = [...lotConflicts(lot)];
   if (lot?.expiresOn && lot.expiresOn < sample.workOn)
     found.push(reason('lotExpired', lot.factIds, { expiresOn: lot.expiresOn }));
   if (sample.stopped && !sample.sealed) found.push(reason('notSealed', [sample.stopped.factId]));
@@ -72,6 +72,13 @@ function gearReasons(sample: SampleRecord, book: Book): Reason[] {
   const { fromOn, toOn } = daysOfSample(sample, book);
   return [...doubtsOn(pump, fromOn, toOn), ...doubtsOn(lot, fromOn, toOn)];
 }
+
+/** Corrections of the lot that contradict each other; whose it is, and what is said of doubts about it, bear on no figure by themselves. */
+const lotConflicts = (lot: LotRecord | undefined): readonly Reason[] =>
+  recordDoubts({
+    conflicts: (lot?.conflicts ?? []).filter(({ path }) => !/^\/(held$|doubts\/)/.test(path)),
+    notUnderstood: [],
+  });
 
 /** Two devices packed it, each into a box of its own: which sheet, which blanks and which method go with it, nobody knows. */
 function boxReasons(sample: SampleRecord, book: Book): Reason[] {

@@ -17,6 +17,8 @@ const higherOrAbsent: Careful = (a, b) => number(a, Number.MAX_VALUE) - number(b
 const lower: Careful = (a, b) => number(b, Number.MAX_VALUE) - number(a, Number.MAX_VALUE);
 /** An absent day is the most careful: then nobody can say that the meter is in date. */
 const earlierDay: Careful = (a, b) => order(String(b ?? ''), String(a ?? ''));
+/** An absent day is the least careful: a lot of which nobody says when it expires has not expired. */
+const earlierDayIfAny: Careful = (a, b) => order(String(b ?? '9'), String(a ?? '9'));
 const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 const earlier: Careful = (a, b) => order(String(b), String(a));
 const later: Careful = (a, b) => order(String(a), String(b));
@@ -119,6 +121,7 @@ const table: Partial<Record<FactKind, readonly Row[]>> = {
   'fittingChecked.v1': [[/^\/points\/[a-zA-Z]+$/, ranked(null, true, false)]],
   'flowDecided.v1': [[/^\/use$/, ranked('average', 'lower')]],
   'meterAdded.v1': [[/^\/(certificateOn|dueOn)$/, earlierDay]],
+  'lotAdded.v1': [[/^\/expiresOn$/, earlierDayIfAny]],
   'workHoursStated.v1': [
     [/^\/pieces$/, longerWork],
     [/^\/pieces\/\d+\/startedAt$/, earlier],

@@ -70,12 +70,34 @@ function besideEntry(kind: RegisterKind, input: FoldInput): BesideEntry {
   return { more: { accepted: acceptedIn(input.facts), limits: value, ...priced }, conflicts: [conflict, ...conflicts] };
 }
 
-/** Null until the fact that entered it has arrived. */
+/**
+ * Gear that was found bad, or of which a newer version says something that must be understood, while its own entry is not here: its doubts
+ * must reach what rests on it all the same. It goes by its id, and nothing else is known of it.
+ */
+function withoutEntry(kind: RegisterKind, input: FoldInput): AnyRecord | null {
+  const { base } = input;
+  if (!gearKinds.includes(kind)) return null;
+  const { more, conflicts } = besideOfGear(input);
+  if (more.doubts === undefined && base.notUnderstood.length === 0) return null;
+  const { id } = base;
+  const blank = {
+    pump: { pumpId: id, serial: id, model: null },
+    lot: { lotId: id, lotNumber: id, media: '', expiresOn: null },
+    meter: {
+      ...{ meterId: id, meterKind: 'other', serial: id, certificateOn: null, dueOn: null },
+      ...{ calibrationTemperatureC: null, calibrationPressureKPa: null, pairs: [] },
+    },
+  };
+  const body = blank[kind as keyof typeof blank];
+  return { ...body, ...withConflicts(base, conflicts), ...more } as unknown as AnyRecord;
+}
+
+/** Null until the fact that entered it has arrived; but for gear in doubt. */
 export function foldRegister(kind: RegisterKind, input: FoldInput): AnyRecord | null {
   const { base, facts } = input;
   const { kind: entryKind, name } = entryByKind[kind];
   const entry = facts.find((fact) => fact.kind === entryKind);
-  if (!entry) return null;
+  if (!entry) return withoutEntry(kind, input);
   const names = namesInOrder(ofKind(facts, 'nameChanged.v1'));
   const body = entry.body as Record<string, unknown>;
   const strikes = [...base.strikes, ...strikesOf(entry, String(body[name]), names)];

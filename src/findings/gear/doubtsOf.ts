@@ -55,8 +55,15 @@ export function daysOfSample({ workOn, stopped, siteId }: SampleRecord, book: Bo
   return stopped ? spanOf(workOn, localDay(stopped.at, book.sites.get(siteId)?.zone)) : spanOf(workOn, workOn);
 }
 
-/** The last day that it touches: as said, else the day on which it was settled, else none. */
-const lastDayOf = ({ untilOn, settled }: GearDoubt): string | null => untilOn ?? settled?.onDay ?? null;
+/**
+ * The last day that it touches: as said, else the day on which it was settled, else none. A decision cannot be older than what was found:
+ * one that is dated before (typed afterwards) ends nothing before that day.
+ */
+function lastDayOf({ untilOn, settled, foundOn }: GearDoubt): string | null {
+  const settledOn = settled?.onDay;
+  if (untilOn !== null || settledOn === undefined) return untilOn;
+  return settledOn < foundOn ? foundOn : settledOn;
+}
 
 export function touchesDays(doubt: GearDoubt, fromOn: string, toOn = fromOn): boolean {
   const last = lastDayOf(doubt);

@@ -92,9 +92,12 @@ describe('a doubt that is open, or that stays: low proves nothing, high stays hi
   });
 
   it('what has no last day ends on the day on which it was settled, where that is known', () => {
-    const on = (onDay: string) => doubt('meter', meterId, { settled: settled('staysDoubtful', null, { onDay }) });
+    const on = (onDay: string, foundOn = '2026-11-20') =>
+      doubt('meter', meterId, { foundOn, settled: settled('staysDoubtful', null, { onDay }) });
     expect(verdicts(day(24, [on('2026-11-24')]))[0]).toBe('below');
     expect(verdicts(day(24, [on('2026-11-25')]))[0]).toBe('unresolved');
+    // typed afterwards with a day before anything was found: it ends nothing before that
+    expect(verdicts(day(24, [on('2026-11-24', '2027-01-10')]))[0]).toBe('unresolved');
   });
 
   it('a run past midnight is touched on both days', () => {

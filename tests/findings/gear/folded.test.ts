@@ -72,8 +72,10 @@ describe('a doubt and what two devices decide on it', () => {
   });
 
   it('what has no last day ends on the day on which it was settled', () => {
-    const settledBefore = entries(24, [office, [doubted(), decided('staysDoubtful', null, '2026-11-24')]]);
-    expect(verdict(settledBefore)).toBe('below');
+    const onTheDayBefore = decided('staysDoubtful', null, '2026-11-24');
+    expect(verdict(entries(24, [office, [doubted({ foundOn: '2026-11-20' }), onTheDayBefore]]))).toBe('below');
+    // dated before anything was found it ends nothing before that
+    expect(verdict(entries(24, [office, [doubted(), onTheDayBefore]]))).toBe('unresolved');
   });
 });
 
