@@ -66,8 +66,8 @@ export const en = {
   cautions: 'To look at before the day',
   cautionsNone: 'Nothing is missing.',
   changes: {
-    heading: 'Changed since the evening',
-    none: 'Nothing changed since the evening.',
+    heading: 'Changed since it was said',
+    none: 'Nothing changed since it was said.',
     added: (name: string) => `${name} wears a pump too`,
     gone: (name: string) => `${name} wears none`,
     pump: (name: string, to: string | null) => `${name}: ${to === null ? 'no pump chosen' : `pump ${to}`}`,

@@ -116,7 +116,7 @@ test('in the morning it is asked again, what changed is told, and the day opens 
   await prepared(today);
   const user = visit(`/tomorrow/${place(today)}`);
   await heading('Who wears what today');
-  expect(await screen.findByText('Nothing changed since the evening.')).toBeVisible();
+  expect(await screen.findByText('Nothing changed since it was said.')).toBeVisible();
   await user.selectOptions(screen.getByLabelText('Pump for Otto Oakum'), second);
   expect(screen.getByText('Otto Oakum: pump P-2')).toBeVisible();
   await user.click(await button('Save it and go to the day'));

@@ -16,6 +16,7 @@ import { useDraft } from '#store/hooks.ts';
 import { newFact } from '#store/newFact.ts';
 import { notWritten } from '#words/saving.ts';
 import { en as words } from '#words/tomorrowScreen.ts';
+import { changesSince } from './changes.ts';
 import { bodyOf, bookWith, type DayDraft, firstDraft, readDay } from './dayDraft.ts';
 import { Papers } from './Papers.tsx';
 import { SpareLines } from './SpareLines.tsx';
@@ -66,6 +67,7 @@ export function DayForm({ shiftId, asked, site, book, duties, meta }: DayFormPro
     setSaved(true);
     window.scrollTo(0, 0);
   };
+  const isChanged = prepared !== null && changesSince(prepared, typed, shiftId, book).length > 0;
   const day = tomorrowOf(bookWith(typed, shiftId, asked, book), shiftId, duties);
   const fields = { shiftId, book, draft: typed, onChange: change, errors };
   return (
@@ -81,7 +83,7 @@ export function DayForm({ shiftId, asked, site, book, duties, meta }: DayFormPro
       aside={
         <>
           <StillMissing day={day} book={book} />
-          <Papers shiftId={shiftId} site={site} book={book} duties={duties} meta={meta} isChanged={!isSaved} />
+          <Papers shiftId={shiftId} site={site} book={book} duties={duties} meta={meta} isChanged={isChanged} />
         </>
       }
     >
