@@ -30,10 +30,12 @@ export function pumpDetail(pumpId: string, book: Book): string {
 
 const serialOf = (pumpId: string, book: Book): string => book.pumps.get(pumpId)?.serial ?? '';
 
-/** Checked and free first, then unchecked, then those in use. */
+/** Checked and free first, then unchecked, then those on a worker, then those out of use. */
 export function pumpsInOrder(book: Book): readonly string[] {
-  const rank = (pumpId: string): number =>
+  const isRetired = (pumpId: string): boolean => book.pumps.get(pumpId)?.held?.retired === true;
+  const rankInUse = (pumpId: string): number =>
     open(book).some((sample) => sample.pumpId === pumpId) ? 2 : lastBefore(pumpId, book) ? 0 : 1;
+  const rank = (pumpId: string): number => (isRetired(pumpId) ? 3 : rankInUse(pumpId));
   return [...book.pumps.keys()].sort(
     (a, b) => rank(a) - rank(b) || serialOf(a, book).localeCompare(serialOf(b, book), 'en', { numeric: true }),
   );

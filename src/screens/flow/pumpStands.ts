@@ -25,11 +25,11 @@ export const purposeFor = (pumpId: string, book: Book): Purpose =>
 
 const nameOf = (sample: SampleRecord, book: Book): string => book.people.get(sample.workerId ?? '')?.name ?? '';
 
-/** Those that are to be worn today first; then by the numbers painted on them, as they lie in the case. */
+/** Those that are to be worn today first; then by the numbers painted on them, as they lie in the case; out of use last. */
 export function pumpsInOrder(book: Book, shiftId: string): PumpRecord[] {
   const { wearers = [], sparePumpIds = [] } = book.dayPlans.get(shiftId)?.prepared ?? {};
   const asked = [...wearers.map(({ pumpId }) => pumpId), ...sparePumpIds];
-  const rank = ({ id }: PumpRecord): number => (asked.includes(id) ? 0 : 1);
+  const rank = ({ id, held }: PumpRecord): number => (asked.includes(id) ? 0 : held?.retired ? 2 : 1);
   return [...book.pumps.values()].sort(
     (a, b) => rank(a) - rank(b) || a.serial.localeCompare(b.serial, 'en', { numeric: true }),
   );

@@ -11,7 +11,8 @@ import { Page } from '#parts/Page.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
 import { deviceZone, now } from '#store/device.ts';
 import { useFoundInBook } from '#store/hooks/useDuties.ts';
-import { disputedIn, gearDue, gearLinePath, lotDetail, meterDetail, pumpDetail } from '#words/gearLines.ts';
+import { disputedIn, gearDue, gearLinePath } from '#words/gearDue.ts';
+import { lotDetail, meterDetail, pumpDetail } from '#words/gearLines.ts';
 import { type GearKind, gearName, en as words } from '#words/gearScreen.ts';
 import styles from './gear.module.css';
 

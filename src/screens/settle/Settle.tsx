@@ -14,7 +14,7 @@ import type { Book } from '#records/book.ts';
 import { deviceZone, now } from '#store/device.ts';
 import { useDevices } from '#store/hooks/useFactsAbout.ts';
 import { useOpenRecords, useThroughBoxes } from '#store/hooks/useOpenMatters.ts';
-import { disputedIn, doubtsToSettle, gearLinePath } from '#words/gearLines.ts';
+import { disputedIn, doubtsToSettle, gearLinePath } from '#words/gearDue.ts';
 import { en as words } from '#words/settle.ts';
 import { inOrder, lineOf } from './lineOf.ts';
 import { matterPath, zoneOf } from './settling.ts';
