@@ -58,6 +58,7 @@ export const en = {
   tooFew: 'Fewer than three: how far such days lie apart is not known.',
   doubtful: 'in doubt: it may raise the figure and never lowers it',
   sampleOn: (number: string, day: string) => `${number}, ${formatDay(day)}`,
+  reportedOn: (day: string) => `An 8-hour average reported to us, ${formatDay(day)}`,
   value: (ugPerM3: number) => formatQuantity(ugPerM3, 'µg/m³'),
   someone: 'A worker who is not in the book',
 };

@@ -14,7 +14,7 @@ import { ofPel } from '../duties/protecting/presumedFactor.ts';
 import type { RespiratorAdvice } from '../duties/protecting/respirator.ts';
 import { respiratorFor } from '../duties/protecting/respirators.ts';
 import type { DayAhead, DayAheadInput, LikeSample, PieceAhead } from './dayAheadFinding.ts';
-import { highestShown, isOpenAbove, samplesByTasks, spreadEstimate, spreadOf } from './likeWork.ts';
+import { highestSeen, highestShown, isOpenAbove, samplesByTasks, spreadEstimate, spreadOf } from './likeWork.ts';
 
 export type { DayAhead, DayAheadInput, LikeSample, PieceAhead } from './dayAheadFinding.ts';
 
@@ -71,14 +71,19 @@ function adviceOf(pieces: readonly PieceAhead[], average: Term | null, limits: L
       taskUgPerM3: figure,
       ownPelUgPerM3,
     });
-  const figures = [...pieces.map(({ concentration }) => concentration), ...(average ? [average] : [])];
+  // what was once seen must be held off, whatever the spread of the sound ones says
+  const seen = pieces.flatMap(({ samples }) => {
+    const highest = highestSeen(samples);
+    return highest ? [recorded('highestSeen', 'µg/m³', highest, [])] : [];
+  });
+  const figures = [...pieces.map(({ concentration }) => concentration), ...(average ? [average] : []), ...seen];
   return highestAdvice(figures.map(by)) ?? by(null);
 }
 
 /** Minutes that no piece names count as none: whoever asks names the whole day. Pieces of no minutes are left out. */
 export function dayAhead(input: DayAheadInput, book: Book, duties: DutiesOfBook): DayAhead {
   const limits = limitSetOn(input.on, input.stateCode ?? '');
-  const samplesOf = samplesByTasks(book, duties, input.setting);
+  const samplesOf = samplesByTasks(book, duties, input.setting ?? null);
   const pieces = input.pieces
     .filter(({ durationMin }) => durationMin > 0)
     .map((piece) => pieceAhead(piece, samplesOf(piece.taskIds), limits));

@@ -14,11 +14,15 @@ export interface DayAheadInput {
   readonly on: string;
 }
 
-/** One sample of these tasks alone. */
+/** One sample of these tasks alone; or a day's average of them that was reported to us. */
 export interface LikeSample {
+  /** Of one reported: its measurement. */
   readonly sampleId: string;
+  /** Empty of one reported. */
   readonly sampleNumber: string;
   readonly workdayId: string;
+  /** An 8-hour average that others measured: no figure of the air while it was worn, so it only raises. */
+  readonly reported?: true;
   readonly workOn: string;
   readonly workerId: string | null;
   /** The flow that judges. */

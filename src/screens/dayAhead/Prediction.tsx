@@ -93,11 +93,11 @@ function Samples({ piece, book }: { readonly piece: PieceAhead; readonly book: B
         {piece.samples.map((one) => (
           <Line
             key={one.sampleId}
-            to={`/sample/${one.sampleId}`}
+            to={one.reported ? undefined : `/sample/${one.sampleId}`}
             end={formatEstimate(one.concentrationUgPerM3, 'µg/m³')}
             detail={one.doubtful ? words.doubtful : undefined}
           >
-            {`${words.sampleOn(one.sampleNumber, one.workOn)}: ${book.people.get(one.workerId ?? '')?.name ?? words.someone}`}
+            {`${one.reported ? words.reportedOn(one.workOn) : words.sampleOn(one.sampleNumber, one.workOn)}: ${book.people.get(one.workerId ?? '')?.name ?? words.someone}`}
           </Line>
         ))}
       </Lines>

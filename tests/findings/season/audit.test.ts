@@ -1,0 +1,52 @@
+/** The careful side of the season ahead, against what would make a prediction lower, a slot done or a need smaller than it is. */
+import { describe, expect, it } from 'vitest';
+import { findDuties } from '#findings/duties/findDuties.ts';
+import { type DayAheadInput, dayAhead } from '#findings/season/dayAhead.ts';
+import type { Book } from '#records/book.ts';
+import { type Day, type Job, jobBook, reported } from '../duties/jobBook.ts';
+import { factId } from '../sliceRegisters.ts';
+
+const today = '2026-12-20';
+const day = (workOn: string, averageUgPerM3: number, more: Partial<Day> = {}): Day => ({
+  workOn,
+  averageUgPerM3,
+  ...more,
+});
+const piece = [{ taskIds: ['handScraping'], durationMin: 480 }];
+
+function predict(job: Job, more: Partial<DayAheadInput> = {}, changed: (book: Book) => Book = (book) => book) {
+  const book = changed(jobBook(job));
+  return dayAhead({ pieces: piece, stateCode: 'TX', on: today, ...more }, book, findDuties(book, today));
+}
+const upperOf = (found: ReturnType<typeof predict>): number => found.upperUgPerM3 ?? Number.POSITIVE_INFINITY;
+
+describe('a prediction is not lower than what was seen', () => {
+  const sound = [day('2026-11-10', 8), day('2026-11-11', 12)];
+
+  it('a day of like work that others measured raises it, and bounds nothing by itself', () => {
+    const high = reported({ average: { kind: 'measured', twa8UgPerM3: 900 }, from: 'otherEmployer', ownFirm: 'no' });
+    expect(upperOf(predict({ days: sound }))).toBeCloseTo(12, 9);
+    const found = predict({ days: sound, reported: [high] });
+    expect(upperOf(found)).toBeCloseTo(900, 9);
+    // 900 is 18 times the PEL of 50: after 10 the next factor of 29 CFR 1910.134 Table 1 is 25
+    expect(found.advice.leastApf).toBe(25);
+    const alone = predict({ reported: [reported({ average: { kind: 'measured', twa8UgPerM3: 4 } })] });
+    expect(alone.pieces[0]?.from).toBe('presumed');
+    expect(predict({ days: sound, reported: [high] }, { setting: 'outdoors' }).pieces[0]?.samples).toEqual([]);
+  });
+
+  it('a void one that showed at least 9000 asks for its protection', () => {
+    const voided = { voided: { why: 'torn hose', factId: factId() } };
+    const found = predict({ days: [...sound, day('2026-11-12', 9000, { sample: voided })] });
+    expect(found.upperUgPerM3).toBeNull();
+    // 9000 is 180 times the PEL of 50: after 50 the next factor is 1000
+    expect(found.advice.floorApf).toBeGreaterThanOrEqual(1000);
+  });
+
+  it('one at a site that is not in the book may be of this setting', () => {
+    const lost = (book: Book): Book => ({ ...book, sites: new Map() });
+    expect(upperOf(predict({ days: [day('2026-11-10', 700)] }, { setting: 'indoors' }, lost))).toBeGreaterThanOrEqual(
+      700,
+    );
+  });
+});
