@@ -11,7 +11,7 @@ const standing = { open: 'not settled yet', staysDoubtful: 'settled: it stays do
 export const en = {
   heading: 'Gear that was found bad',
   line: ({ gear, gearNumber, foundOn, found, effect, why }: DoubtOnPaper) =>
-    `Rests on ${gearName(gear, gearNumber)}, found bad on ${formatDay(foundOn, 'en')}: ${written(found)}. When this paper was made: ${standing[effect]}${why === null ? '' : `, because ${written(why)}`}.`,
+    `Rests on ${gearName(gear, gearNumber)}, found bad on ${formatDay(foundOn, 'en')}: ${written(found)}. ${effect === 'open' ? 'When this paper was made, nobody had decided yet what follows.' : `It was settled that it stays doubtful${why === null ? '' : `, because ${written(why)}`}.`}`,
   means: 'What rests on it proves nothing low. What is high counts as it stands.',
   sheet: ({ gear, gearNumber, foundOn, found, effect, sampleNumbers }: DoubtOnSheet) =>
     `${gearTitle(gear, gearNumber)} was found bad on ${formatDay(foundOn, 'en')}: ${written(found)}; ${standing[effect]}. ${sampleNumbers.length === 1 ? 'Cassette' : 'Cassettes'} ${formatList(sampleNumbers, 'en')} ${sampleNumbers.length === 1 ? 'rests' : 'rest'} on it${gear === 'lot' ? '' : ', with the flows and volumes above'}.`,

@@ -4,14 +4,17 @@
  * settles them all. What rests on it is counted from the entries of the journal, not by the findings; figures of the season are 480
  * minutes at 2 L/min, so mass over 0.96 m³ (tests/screens/season.test.tsx).
  */
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { DutiesOfBook } from '#findings/duties/dutiesOfBook.ts';
 import { findDuties } from '#findings/duties/findDuties.ts';
 import { happenedNow } from '#store/device.ts';
+import { getFile } from '#store/files.ts';
 import { newFact } from '#store/newFact.ts';
 import { openCount } from '#store/openRecords.ts';
 import { theSession } from '#store/session.ts';
 import { wholeBook } from '#store/wholeBook.ts';
+import { oracle } from '../house/oracles.ts';
 import { office, Writer } from '../records/facts.ts';
 import { arrive } from './foreign.ts';
 import {
@@ -31,6 +34,7 @@ import {
   visit,
   waitFor,
 } from './gearPages.tsx';
+import { withoutConnection } from './officeDay.tsx';
 
 /** Dora Dowel (less than 2.5 µg), Otto Oakum (20.16 µg: 21 µg/m³) and Rex Rivet (42.24 µg: 44 µg/m³) were sampled in these days. */
 const [fromOn, untilOn] = [on(88), on(84)];
@@ -38,6 +42,8 @@ const [fromOn, untilOn] = [on(88), on(84)];
 let meterId: string;
 let boxId: string;
 let doubtPath: string;
+/** What is to be settled in the practice season as it comes. */
+let openBefore: number;
 const found = async (): Promise<DutiesOfBook> => findDuties(await wholeBook(theSession().db), today);
 const entry = () => ({ happened: happenedNow('America/New_York'), by: null });
 
@@ -77,6 +83,9 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(leaveOffice);
 
+const out = 'tests/out/box';
+mkdirSync(out, { recursive: true });
+
 const open = /Rests on flow meter DP-2, found bad on 25 November 2026; not settled/;
 const settled = /Rests on flow meter DP-2, found bad on 25 November 2026; settled: it had no effect/;
 
@@ -112,6 +121,7 @@ describe('a flow meter found out of calibration', () => {
   test('three samples rest on it in these days, by the journal, and nothing says so yet', async () => {
     expect(await sampledWithMeter()).toHaveLength(3);
     expect(await doraProves()).toBe(true);
+    openBefore = await openCount(theSession().db);
     visit((await touchedPages())[0] ?? '');
     await screen.findByRole('heading', { level: 1 });
     expect(screen.queryByText(open)).toBeNull();
@@ -159,6 +169,40 @@ describe('a flow meter found out of calibration', () => {
     }
   }, 20_000);
 
+  test('a notice that is made now says so itself, in both languages; a record that is made now keeps it', async () => {
+    const rex = `${await idOf('person', 'Rex Rivet')}.${untilOn}`;
+    visit(`/notice/${rex}`);
+    expect(await screen.findByText('The measuring gear is in doubt')).toBeVisible();
+    expect(screen.getByText('El equipo de medición está en duda')).toBeVisible();
+    expect(screen.getByText(/^Flow meter DP-2 was used for this measurement, and was found bad on/)).toBeVisible();
+    withoutConnection();
+    const before = (await facts('exposureRecordIssued.v1')).length;
+    const again = visit(`/exposure-record/${rex}`);
+    await again.click(await button('Make the exposure record'));
+    await waitFor(async () => expect(await facts('exposureRecordIssued.v1')).toHaveLength(before + 1), {
+      timeout: 9000,
+    });
+    const record = (await facts('exposureRecordIssued.v1')).at(-1)?.body.record;
+    expect(JSON.stringify(record)).toContain('Rests on flow meter DP-2, found bad on 25 November 2026: Reads 9 % high');
+  }, 20_000);
+
+  const pdftotext = oracle('pdftotext');
+  test.skipIf(!pdftotext)(
+    'a custody sheet made now says so on paper, and not in its data (pdftotext)',
+    async () => {
+      const user = visit(`/box/${boxId}`);
+      await write(user, 'What changed, and why?', 'Made anew');
+      await user.click(await button('Make revision 2'));
+      await waitFor(async () => expect(await facts('custodySheetIssued.v1')).toHaveLength(2), { timeout: 9000 });
+      const { pdfHash, sheet } = (await facts('custodySheetIssued.v1')).at(-1)?.body ?? {};
+      writeFileSync(`${out}/doubted.pdf`, (await getFile(String(pdfHash)))?.bytes ?? '');
+      const text = pdftotext?.(['-layout', `${out}/doubted.pdf`, '-']).replace(/\s+/g, ' ');
+      expect(text).toContain('Flow meter DP-2 was found bad on 25 November 2026: Reads 9 % high against the soap film');
+      expect(JSON.stringify(sheet)).not.toContain('soap film');
+    },
+    20_000,
+  );
+
   test('it waits in what is due of gear and in what is to be settled', async () => {
     for (const path of ['/gear', '/settle']) {
       visit(path);
@@ -167,7 +211,7 @@ describe('a flow meter found out of calibration', () => {
         `#${doubtPath}`,
       );
     }
-    expect(await openCount(theSession().db)).toBe(1);
+    expect(await openCount(theSession().db)).toBe(openBefore + 1);
   });
 
   test('high stays high and no duty falls away: what the journal says of notices is as it was', async () => {
@@ -185,7 +229,8 @@ describe('one decision settles it', () => {
     await user.click(await field('It had no effect'));
     await user.click(await button('Save the decision'));
     await waitFor(() => expect(alerts()).toContain('what shows it'));
-    expect(await facts('gearDoubtSettled.v1')).toEqual([]);
+    const decided = (await facts('gearDoubtSettled.v1')).filter(({ body }) => body.gearId === meterId);
+    expect(decided).toEqual([]);
     expect(screen.getByLabelText('It had no effect')).toBeChecked();
   });
 
