@@ -70,9 +70,11 @@ describe('a pump', () => {
     const user = visit(await pump());
     await user.click(await button('Charged to the full now'));
     expect(await screen.findByText(/^Charged to the full, Wednesday 25 November 2026/)).toBeVisible();
-    expect((await facts('pumpCharged.v1')).map(({ body }) => body)).toEqual([
-      { pumpId: await idOf('pump', 'P-14'), full: true, remark: null },
-    ]);
+    expect((await facts('pumpCharged.v1')).at(-1)?.body).toEqual({
+      pumpId: await idOf('pump', 'P-14'),
+      full: true,
+      remark: null,
+    });
     visit('/gear');
     expect(await screen.findByText(/^Pump P-15: no charge/)).toBeVisible();
     expect(screen.queryByText(/^Pump P-14: no charge/)).toBeNull();
@@ -100,7 +102,7 @@ describe('a pump', () => {
     await write(user, 'Why is it taken out of use?', 'Given back');
     await user.click(await button('Save whose it is'));
     expect(await screen.findByText('Out of use')).toBeVisible();
-    expect((await facts('gearHeld.v1')).map(({ why }) => why)).toEqual([null, 'Given back']);
+    expect((await facts('gearHeld.v1')).slice(-2).map(({ why }) => why)).toEqual([null, 'Given back']);
     visit('/gear');
     await screen.findByText(/^Pump P-15: no charge/);
     expect(screen.queryByText(/^Pump P-14/)).toBeNull();
