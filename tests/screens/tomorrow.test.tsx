@@ -171,6 +171,17 @@ test('pumps that are to be worn stand first at the flow check', async () => {
   expect(names.indexOf('P-1')).toBeLessThan(names.indexOf('A-0'));
 });
 
+test('the flow check of a day made ready has the one flow meter and the lot of the wearers in place, open to be looked at', async () => {
+  await put([newFact('lotAdded.v1', { lotId: newId(), lotNumber: 'A-00', media: 'MCE', expiresOn: null }, entry())]);
+  await prepared(today, 'morning');
+  visit(`/shift/${place(today)}/flow`);
+  await heading('Check the flow before');
+  expect(screen.getByRole('radio', { name: /^M-1/ })).toBeChecked();
+  expect(screen.getByRole('radio', { name: /^L-77/ })).toBeChecked();
+  // What is in line is never taken for granted: the lines stay open at the first check.
+  expect(screen.getByRole('radio', { name: 'Nothing: the meter straight on the pump' })).toBeVisible();
+});
+
 test('a worker who declines is noted in two taps and stays to do', async () => {
   await prepared(today, 'morning');
   const user = visit(`/shift/${place(today)}`);

@@ -21,7 +21,7 @@ import { en as gear } from '#words/gear.ts';
 import { en as photoWords } from '#words/photos.ts';
 import { AirLines } from './AirLines.tsx';
 import { CheckedToday } from './CheckedToday.tsx';
-import { flowDraft, type Purpose } from './flowDraft.ts';
+import { flowDraft, type Purpose, usualGear } from './flowDraft.ts';
 import { HowDone } from './HowDone.tsx';
 import { LiveFlow } from './LiveFlow.tsx';
 import { checksInOrder, pumpDetail, pumpsInOrder, purposeFor } from './pumpStands.ts';
@@ -42,7 +42,8 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
   const asked = book.pumps.get(pumpId ?? '');
   const last = checksInOrder(book).at(-1);
   const name = `shift:${shiftId}/flow/${pumpId ?? ''}/${purpose ?? ''}`;
-  const draft = useDraft(name, flowDraft(last, pumpId, purpose ?? (pumpId ? purposeFor(pumpId, book) : 'before')));
+  const first = purpose ?? (pumpId ? purposeFor(pumpId, book) : 'before');
+  const draft = useDraft(name, flowDraft(last, usualGear(shiftId, book), pumpId, first));
   const meta = useBookMeta();
   const [, go] = useLocation();
   const [errors, setErrors] = useState<readonly FieldError[]>([]);

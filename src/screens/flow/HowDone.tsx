@@ -25,11 +25,13 @@ const inLineKeys = ['representativeCassette', 'sampleCassette', 'nothing'] as co
 export function HowDone(props: HowDoneProps) {
   const { draft, book, errors } = props;
   const [open, setOpen] = useState(false);
+  // What stands there without anybody's choice is looked at once: the first check of the day keeps its lines open.
+  const [isGiven] = useState(draft.meterId !== null && book.flowChecks.size === 0);
   const meter = book.meters.get(draft.meterId ?? '');
   const lot = book.lots.get(draft.lotId ?? '');
   const settled = meter !== undefined && (lot !== undefined || draft.inLine === 'nothing');
   const hasError = errors.some(({ field }) => /^(meter|lot|inLine)/.test(field ?? ''));
-  if (!settled || open || hasError) return <AllLines {...props} />;
+  if (!settled || open || hasError || (isGiven && book.flowChecks.size === 0)) return <AllLines {...props} />;
   const meterText = `${gear.meter.kinds[meter.meterKind]} ${meter.serial}`;
   return (
     <section>

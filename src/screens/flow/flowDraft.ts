@@ -8,7 +8,7 @@ import { emptyMeter, type MeterText, pressureRange, readMeter, temperatureRange 
 import { addingNew } from '#parts/PickOrAdd.tsx';
 import { emptyPump, type PumpText, readPump } from '#parts/PumpLines.tsx';
 import type { MomentDraft } from '#parts/parseMoment.ts';
-import type { FlowCheckRecord, MeterRecord } from '#records/book.ts';
+import type { Book, FlowCheckRecord, MeterRecord } from '#records/book.ts';
 import type { FactBody } from '#records/fact.ts';
 import { en as words } from '#words/flow.ts';
 import { en as gear } from '#words/gear.ts';
@@ -34,13 +34,28 @@ export interface FlowDraft {
   readonly moment: MomentDraft | null;
 }
 
-/** Flow meter, lot and what was in line stay as they were at the last check. */
-export const flowDraft = (last: FlowCheckRecord | undefined, pumpId: string | null, purpose: Purpose): FlowDraft => ({
+/** Where nothing was checked yet: the only flow meter in use, and the lot that all wearers of the day made ready have. */
+export function usualGear(shiftId: string, { dayPlans, meters }: Pick<Book, 'dayPlans' | 'meters'>) {
+  const wearers = dayPlans.get(shiftId)?.prepared?.wearers;
+  if (wearers === undefined) return { meterId: null, lotId: null };
+  const inUse = [...meters.values()].filter(({ held }) => held?.retired !== true);
+  const lotIds = new Set(wearers.map(({ lotId }) => lotId));
+  const only = <T>(ones: readonly T[]): T | null => (ones.length === 1 ? (ones[0] ?? null) : null);
+  return { meterId: only(inUse)?.id ?? null, lotId: only([...lotIds]) };
+}
+
+/** Flow meter, lot and what was in line stay as they were at the last check; before it, what `usual` says. */
+export const flowDraft = (
+  last: FlowCheckRecord | undefined,
+  usual: ReturnType<typeof usualGear>,
+  pumpId: string | null,
+  purpose: Purpose,
+): FlowDraft => ({
   pumpId,
   pump: emptyPump,
-  meterId: last?.meterId ?? null,
+  meterId: last === undefined ? usual.meterId : last.meterId,
   meter: emptyMeter,
-  lotId: last?.lotId ?? null,
+  lotId: last === undefined ? usual.lotId : last.lotId,
   lot: emptyLot,
   inLine: last === undefined || last.inLine === 'nothing' ? 'representativeCassette' : last.inLine,
   purpose,
