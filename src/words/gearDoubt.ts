@@ -16,6 +16,10 @@ const standing: Readonly<Record<DoubtEffect, string>> = {
   staysDoubtful: 'settled: stays doubtful',
 };
 
+/** 'rests on flow meter ROTA-7, found bad on 12 March 2026 (not settled)': within a line of several parts. */
+export const restsWithin = (gear: GearKind, name: string, { foundOn }: GearDoubt, effect: DoubtEffect): string =>
+  `rests on ${gearName(gear, name)}, found bad on ${formatDay(foundOn)} (${standing[effect]})`;
+
 /** 'Rests on flow meter ROTA-7, found bad on 12 March 2026; not settled.' */
 export const restsOn = (gear: GearKind, name: string, { foundOn }: GearDoubt, effect: DoubtEffect): string =>
   `Rests on ${gearName(gear, name)}, found bad on ${formatDay(foundOn)}; ${standing[effect]}.`;

@@ -3,7 +3,7 @@
 import type { GearHeadStanding, LotStanding, MeterStanding, PumpStanding } from '#findings/gear/gearStanding.ts';
 import type { GearDoubtOf } from '#findings/gear/touched.ts';
 import { en as gear } from './gear.ts';
-import { restsOn } from './gearDoubt.ts';
+import { restsOn, restsWithin } from './gearDoubt.ts';
 import { en } from './gearScreen.ts';
 import { formatDay } from './quantity.ts';
 
@@ -100,3 +100,7 @@ export const restsLines = (doubts: readonly GearDoubtOf[]): readonly RestsLine[]
     to: `/gear/${kind}/${gearId}?doubt=${doubt.doubtId}`,
     detail: joined([doubt.found, effect === 'open' ? null : (doubt.settled?.why ?? null)]),
   }));
+
+/** The same within a line, all in one; empty where there is none: 'rests on flow meter ROTA-7, found bad on 12 March 2026 (not settled)'. */
+export const restsText = (doubts: readonly GearDoubtOf[]): string =>
+  doubts.map(({ gear: kind, gearNumber, doubt, effect }) => restsWithin(kind, gearNumber, doubt, effect)).join('; ');

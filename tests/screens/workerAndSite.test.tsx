@@ -108,6 +108,16 @@ describe('one site at the door', () => {
     expect(page()).not.toContain('undefined');
   });
 
+  test('gear found bad stands at each measured day that rests on it', async () => {
+    await measuredDay(stage);
+    const found = { foundOn: '2026-11-25', fromOn: null, untilOn: null, found: 'Loses flow when warm' };
+    const body = { gear: 'pump', gearId: stage.day.pumpId, doubtId: newId(), ...found } as const;
+    await put([newFact('gearDoubted.v1', body, entry(stage.day.personId))]);
+    openPage(`/inspector/${stage.day.siteId}`);
+    expect(await screen.findByText('62.5 µg/m³')).toBeVisible();
+    expect(page()).toMatch(/rests on pump \S+, found bad on 25 November 2026 \(not settled\)/);
+  });
+
   test('a site without work says so in each part; one that is not here too', async () => {
     openPage(`/inspector/${stage.day.siteId}`);
     expect(await screen.findByText('Nothing was measured at this site.')).toBeVisible();

@@ -53,7 +53,7 @@ export function InspectorSite({ siteId = '' }: { readonly siteId?: string }) {
       }
     >
       <Rule view={view} />
-      <Figures view={view} />
+      <Figures view={view} book={book} />
       <Who view={view} />
     </Page>
   );
