@@ -40,6 +40,6 @@ export function isSameWork(planKey: string, key: string): boolean {
 
 const isThere = (one: Measurement, siteId: string | null): boolean => siteId === null || one.siteId === siteId;
 
-/** Surely of the work that the plan names, and at its site. */
+/** Surely of the work that the plan names, and at its site: not where it may have been, in part or in whole, of other work. */
 export const isOfPlan = (one: Measurement, planKey: string, siteId: string | null): boolean =>
-  isThere(one, siteId) && isSameWork(planKey, one.groupKey);
+  isThere(one, siteId) && [one.groupKey, ...(one.mayBeKeys ?? [])].every((key) => isSameWork(planKey, key));

@@ -2,9 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { findDuties } from '#findings/duties/findDuties.ts';
 import { type DayAheadInput, dayAhead } from '#findings/season/dayAhead.ts';
-import type { Book } from '#records/book.ts';
-import { type Day, type Job, jobBook, reported } from '../duties/jobBook.ts';
-import { factId } from '../sliceRegisters.ts';
+import { planStanding } from '#findings/season/plan.ts';
+import type { Book, PlanRecord } from '#records/book.ts';
+import { type Day, type Job, jobBook, reported, tess, worked } from '../duties/jobBook.ts';
+import { base, factId } from '../sliceRegisters.ts';
+import { plan, seasonOf } from './seasonBook.ts';
 
 const today = '2026-12-20';
 const day = (workOn: string, averageUgPerM3: number, more: Partial<Day> = {}): Day => ({
@@ -48,5 +50,43 @@ describe('a prediction is not lower than what was seen', () => {
     expect(upperOf(predict({ days: [day('2026-11-10', 700)] }, { setting: 'indoors' }, lost))).toBeGreaterThanOrEqual(
       700,
     );
+  });
+});
+
+describe('a place is filled once, and surely', () => {
+  const [on, later] = ['2026-11-10', '2026-11-12'];
+  const planned = (id: string, workOn: string | null, more: Partial<PlanRecord> = {}): PlanRecord =>
+    plan({ ...base('plan', id), planId: id, slots: [{ workerId: tess, workOn }], ...more });
+  const states = (job: Job, plans: readonly PlanRecord[]) => {
+    const { book, duties } = seasonOf(job, today, plans);
+    return plans.map((one) => planStanding(one, book, duties).slots[0]?.state);
+  };
+  const [a, b] = ['g00000000001', 'g00000000002'];
+
+  it('one measurement does not fill places of two plans on two days', () => {
+    expect(states({ days: [day(on, 12)] }, [planned(a, on), planned(b, later)])).toEqual(['done', 'toDo']);
+    expect(states({ days: [day(on, 12)] }, [planned(a, later), planned(b, on)])).toEqual(['toDo', 'done']);
+    expect(states({ days: [day(on, 12)] }, [planned(a, null), planned(b, null)]).sort()).toEqual(['done', 'toDo']);
+    expect(states({ days: [day(on, 12), day(later, 12)] }, [planned(a, null), planned(b, null)])).toEqual([
+      'done',
+      'done',
+    ]);
+  });
+  it('two plans that name the same day share it; one that was given up takes nothing', () => {
+    expect(states({ days: [day(on, 12)] }, [planned(a, on), planned(b, on)])).toEqual(['done', 'done']);
+    const dropped = { dropped: { why: 'no job', factId: factId() } };
+    expect(states({ days: [day(on, 12)] }, [planned(a, on, dropped), planned(b, later)])[1]).toBe('done');
+  });
+  it('not by a day that may have been of other work', () => {
+    const twice = { worked: [worked(on), { ...worked(on), jobClassificationId: 'k00000000007' }] };
+    const job = { days: [day(on, 12, { workday: twice })] };
+    const { book, duties } = seasonOf(job, today, [planned(a, on, { jobClassificationId: 'k00000000007' })]);
+    const [one] = duties.measurements.values();
+    expect(one?.mayBeKeys?.length).toBeGreaterThan(0);
+    for (const jobClassificationId of ['k00000000007', 'k00000000008']) {
+      const plans = [planned(a, on, { jobClassificationId })];
+      expect(states(job, plans)).toEqual(['toDo']);
+    }
+    expect(planStanding([...book.plans.values()][0] as PlanRecord, book, duties).slots[0]?.why).toBe('otherTasks');
   });
 });
