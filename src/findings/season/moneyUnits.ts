@@ -20,7 +20,7 @@ export interface Unit {
 /** One worker and day of a plan. */
 export interface Slot {
   readonly siteId: string | null;
-  /** The site, or the plan where it is of no single one. */
+  /** The site of the plan, or the plan where it names none: what was planned together stays together once a part of it was measured. */
   readonly jobKey: string;
   readonly workerId: string;
   /** null: still open. */
@@ -52,7 +52,7 @@ function slotOf(plan: PlanRecord, slot: SlotFinding, duties: DutiesOfBook, time:
   const measured = toDo ? undefined : duties.measurements.get(slot.measurementId ?? '');
   const siteId = plan.siteId ?? measured?.siteId ?? null;
   const { cassettesCount } = plan;
-  return { siteId, jobKey: siteId ?? plan.id, workerId: slot.workerId, workOn, toDo, cassettesCount };
+  return { siteId, jobKey: plan.siteId ?? plan.id, workerId: slot.workerId, workOn, toDo, cassettesCount };
 }
 
 /** Of plans that were not dropped, done and still to do. */
@@ -64,7 +64,8 @@ export function slotsOfSeason(book: Book, duties: DutiesOfBook, time: Time): rea
 }
 
 interface DayOfJob {
-  readonly siteId: string | null;
+  /** Where a part of it was measured, when the plan names none. */
+  siteId: string | null;
   readonly jobKey: string;
   readonly workOn: string | null;
   cassettesCount: number;
@@ -80,6 +81,7 @@ function daysOfJobs(slots: readonly Slot[]): readonly DayOfJob[] {
     openCounts.set(who, open);
     const key = `${jobKey} ${workOn ?? `open ${open}`}`;
     const day = byKey.get(key) ?? { siteId, jobKey, workOn, cassettesCount: 0 };
+    day.siteId ??= siteId;
     day.cassettesCount += cassettesCount;
     byKey.set(key, day);
   }

@@ -208,6 +208,21 @@ test('what was taken is to come until it is billed; a struck bill was none', () 
   expect(line(late, 'courier')?.toCome.count).toBe(2);
 });
 
+test('what is planned stays as it was planned when one of two workers was measured, also of a plan that names no site', () => {
+  const slots = [tess, vic].map((workerId) => ({ workerId, workOn: '2026-11-10' }));
+  const plans = [plan({ slots, siteId: null })];
+  // 2 samples, 2 blanks, 4 cassettes, one box: 2 × 24 + 2 × 24 + 4 × 1.15 + 18.40 = 119.00
+  expect(moneyOf({ plans }).plannedUsd).toBe(119);
+  const half = moneyOf({ plans, days: [taken] });
+  expect(half.plannedUsd).toBe(119);
+  expect(half.jobs.map(({ siteId: at, plannedUsd }) => [at, plannedUsd])).toEqual([
+    [siteId, 119],
+    [null, 0],
+  ]);
+  // the other one wants a day with blanks and a box of its own: 24 + 48 + 3 × 1.15 + 18.40; of the first 24 and a cassette
+  expect(half.toComeUsd).toBe(119);
+});
+
 test('by job, and for each determination', () => {
   const other = 's00000000009';
   const determination = (id: string, at: string): DeterminationRecord => ({
