@@ -126,9 +126,23 @@ const workersOf = (ones: readonly Measurement[]): readonly string[] => [
   ...new Set(ones.flatMap(({ workerId }) => workerId ?? [])),
 ];
 
+/** Sites whose rule is not held have no duties: what nobody measured there, or measured last in vain, is told from the record. */
+function ofSitesNotHeld(sight: GroupSight): readonly Need[] {
+  const { group, isHeld } = sight;
+  return [...group.lastDoneBySite].flatMap(([siteId, lastOn]) => {
+    if (isHeld(siteId)) return [];
+    const last = group.measurements.findLast((one) => one.siteId === siteId);
+    if (last) return isInVain(last) ? [againThere(last)] : [];
+    if (lastOn === null || group.measurements.length === 0) return [];
+    return [need(goesOn(sight, siteId) ? 'neverMeasured' : 'notMeasuredNoWork', { siteId })];
+  });
+}
+const againThere = (last: Measurement): Need =>
+  need('again', { siteId: last.siteId, workerIds: workersOf([last]), because: last.because });
+
 /** What no duty says: results that are owed, what proves nothing where the rule is not held, plans, and what nobody measured. */
 function ofRecord(sight: GroupSight, known: readonly Need[]): readonly Need[] {
-  const { group, isHeld, openCount } = sight;
+  const { group, openCount } = sight;
   const has = (kind: NeedKind): boolean => known.some((one) => one.kind === kind);
   const found: Need[] = [];
   const owed = group.measurements.filter(({ resultOwed }) => resultOwed);
@@ -137,8 +151,8 @@ function ofRecord(sight: GroupSight, known: readonly Need[]): readonly Need[] {
   if (!last) {
     const kind = goesOn(sight, null) ? 'neverMeasured' : 'notMeasuredNoWork';
     if (!has('neverMeasured') && !has('notMeasuredNoWork')) found.push(need(kind));
-  } else if (!isHeld(last.siteId) && isInVain(last))
-    found.push(need('again', { siteId: last.siteId, workerIds: workersOf([last]), because: last.because }));
+  } else if (last.siteId === null && isInVain(last)) found.push(againThere(last));
+  found.push(...ofSitesNotHeld(sight));
   if (openCount > 0) found.push(need('planned'));
   return found;
 }
