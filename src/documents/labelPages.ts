@@ -2,20 +2,14 @@
 import { spacedDigits } from '#words/digits.ts';
 import { en } from '#words/labels.ts';
 import { codeBlock } from './code.ts';
-import { type Box, type LabelSheetShape, labelAt, pageSizeOf, placesCount, roomOf } from './labelPlaces.ts';
-import { baselineOf, placeLines, type SetLine, setLines } from './lines.ts';
+import { fitted, isWrittenOn, type LabelText, writingPt } from './labelFit.ts';
+import { type Box, type LabelSheetShape, labelAt, pageSizeOf, placesCount } from './labelPlaces.ts';
+import { baselineOf, heightPtOf, placeLines, type SetLine } from './lines.ts';
 import type { Occasion } from './occasion.ts';
 import type { Block, Measure, Page, PageModel } from './pageModel.ts';
 import { rule } from './pieces.ts';
 import { printable } from './printable.ts';
-import { ink, type StyleName, styles } from './typography.ts';
-
-export interface LabelText {
-  readonly sampleNumber: string;
-  readonly kind: 'worker' | 'blank' | 'spare';
-  /** Name or identifier as chosen; null = room to write it. */
-  readonly who: string | null;
-}
+import { ink, type StyleName } from './typography.ts';
 
 export interface LabelValues extends Occasion {
   readonly labelFormat: 'labels.v1';
@@ -27,96 +21,9 @@ export interface LabelValues extends Occasion {
   readonly labels: readonly LabelText[];
 }
 
-const numberStyles: readonly StyleName[] = [
-  'cassette30',
-  'cassette25',
-  'cassette21',
-  'cassette18',
-  'cassette15',
-  'cassette12',
-  'cassette10',
-  'cassette8',
-];
-const textStyles = [
-  ['tag11', 'tag11Strong'],
-  ['tag9', 'tag9Strong'],
-  ['tag75', 'tag75Strong'],
-  ['tag6', 'tag6Strong'],
-] as const satisfies readonly (readonly [StyleName, StyleName])[];
-const smallest = textStyles[3];
-/** Of a label's height: the rest is for who, day and site. */
-const mostNumberShare = 0.4;
-const heightOf = (style: StyleName): number => styles[style].leadingPt;
-/** Digits have nothing below their baseline: what follows may come closer than after text. */
-const digitsPt = (style: StyleName): number => baselineOf(style) + styles[style].sizePt * 0.08;
-
-/** The largest number that fits on one line. */
-function numberStyle(measure: Measure, text: string, widthPt: number, label: Box): StyleName {
-  const fits = (style: StyleName) =>
-    measure.widthPt(text, style) <= widthPt && heightOf(style) <= label.heightPt * mostNumberShare;
-  return numberStyles.find(fits) ?? 'cassette8';
-}
-
-/** As much of a text as fits before an ellipsis; `about` letters fill a line. */
-function cutTo(measure: Measure, text: string, about: number, style: StyleName, widthPt: number): string {
-  const letters = [...text];
-  const cut = (count: number) => `${letters.slice(0, count).join('').trimEnd()}…`;
-  const fits = (count: number) => measure.widthPt(cut(count), style) <= widthPt;
-  let count = Math.min(letters.length - 1, about);
-  while (count < letters.length - 1 && fits(count + 1)) count += 1;
-  while (count > 1 && !fits(count)) count -= 1;
-  return cut(count);
-}
-
-/** Lines that each stand whole, in the largest type in which they do; else the smallest, each cut to its share with an ellipsis. */
-function fitted(measure: Measure, texts: readonly Said[], { widthPt, heightPt }: Box): SetLine[] {
-  const inStyle = ([plain, strong]: (typeof textStyles)[number]) =>
-    texts.map(({ text, isStrong }) => setLines(measure, text, isStrong ? strong : plain, widthPt));
-  const height = (set: readonly (readonly SetLine[])[]) =>
-    set.flat().reduce((sum, { style }) => sum + heightOf(style), 0);
-  const whole = textStyles
-    .map(inStyle)
-    .find((set) => height(set) <= heightPt && !set.flat().some((l) => l.gluedToNext));
-  if (whole) return whole.flat();
-  const [plain, strong] = smallest;
-  const mostCount = Math.max(texts.length, Math.floor(heightPt / heightOf(plain)));
-  let spareCount = mostCount - texts.length;
-  return texts.flatMap(({ text, isStrong }) => {
-    const style = isStrong ? strong : plain;
-    const lines = setLines(measure, text, style, widthPt);
-    const takenCount = Math.min(lines.length, 1 + spareCount);
-    spareCount -= takenCount - 1;
-    if (lines.length <= takenCount) return lines;
-    const rest = lines.slice(takenCount - 1).map((line) => line.text + (line.gluedToNext ? '' : ' '));
-    const about = [...(lines[takenCount - 1]?.text ?? '')].length;
-    const last = cutTo(measure, rest.join('').trim(), about, style, widthPt);
-    return [...lines.slice(0, takenCount - 1), { text: last, style, gluedToNext: false }];
-  });
-}
-
-interface Said {
-  readonly text: string;
-  readonly isStrong: boolean;
-}
-
-function saidOn(values: LabelValues, label: LabelText): Said[] {
-  const strong = (text: string) => ({ text, isStrong: true });
-  const plain = (text: string) => ({ text: text.replaceAll('\n', ' '), isStrong: false });
-  const kinds = { blank: en.blank, spare: en.spare, worker: label.who ?? '' } as const;
-  const who = kinds[label.kind].replaceAll('\n', ' ');
-  return [
-    ...(values.practice ? [strong(en.example)] : []),
-    ...(who === '' ? [] : [strong(who)]),
-    plain(values.workOn),
-    plain(values.siteName),
-  ];
-}
-
-/** A line to write a name on, where none is printed and one belongs. */
 function writingLine(label: LabelText, room: Box, usedPt: number): Block[] {
-  const isWritten = label.kind === 'spare' || (label.kind === 'worker' && label.who === null);
   const lowestPt = room.heightPt - 1;
-  return isWritten && usedPt + 9 <= room.heightPt
+  return isWrittenOn(label) && usedPt + writingPt <= room.heightPt
     ? [rule(room.xPt, room.yPt + lowestPt, room.widthPt - 6, 0.5, ink.rule)]
     : [];
 }
@@ -124,13 +31,10 @@ function writingLine(label: LabelText, room: Box, usedPt: number): Block[] {
 function blocksOf(measure: Measure, values: LabelValues, label: LabelText, place: number): Block[] {
   const box = labelAt(values.sheet, place);
   const spaced = spacedDigits(label.sampleNumber);
-  const bare = roomOf(box, 0);
-  const style = numberStyle(measure, spaced, bare.number.widthPt, box);
-  const room = roomOf(box, digitsPt(style));
+  const { style, room, lines } = fitted(measure, values, label, box, spaced);
   const at = (lines: readonly SetLine[], { xPt, yPt, widthPt }: Box, first: StyleName) =>
     placeLines(measure, lines, { xPt, widthPt, firstBaselinePt: yPt + baselineOf(first), align: 'left' });
-  const lines = fitted(measure, saidOn(values, label), room.text);
-  const usedPt = lines.reduce((sum, line) => sum + heightOf(line.style), 0);
+  const usedPt = heightPtOf(lines);
   const { code } = room;
   return [
     { kind: 'text', tag: 'P', lines: at([{ text: spaced, style, gluedToNext: false }], room.number, style) },

@@ -1,7 +1,8 @@
 /** Labels for filter cassettes as PDF: on a label sheet from a chosen place on, or one to a page. Numbers are taken as given. */
 import type { Label } from '#records/book.ts';
 import { en } from '#words/labels.ts';
-import { type LabelText, type LabelValues, labelPages } from './labelPages.ts';
+import type { LabelText } from './labelFit.ts';
+import { type LabelValues, labelPages } from './labelPages.ts';
 import type { LabelSheetShape } from './labelPlaces.ts';
 import { type MadePaper, type Occasion, occasionOf, type PeopleById } from './occasion.ts';
 import type { FontBytes } from './pdf/open.ts';

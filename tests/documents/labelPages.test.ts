@@ -199,6 +199,18 @@ describe('what stands on a label', () => {
     ).toHaveLength(12);
   });
 
+  const usual = sheets.map(([, sheet]) => [sheet.id, modelOf(inputOf(sheet))] as const);
+  test.each(usual)(
+    '%s: a worker with a long name is read as easily as the others, and a spare has a line for a name',
+    (id, model) => {
+      const blocks = model.pages.flatMap((page) => page.blocks);
+      const sizes = blocks.flatMap(linesOf).map(({ style }) => styles[style].sizePt);
+      // 65 to a sheet: its labels are 21 mm high
+      expect(Math.min(...sizes)).toBeGreaterThanOrEqual(id === 'a4Of65' ? 6 : 7.5);
+      expect(blocks.filter(({ kind }) => kind === 'rule')).toHaveLength(1);
+    },
+  );
+
   test('a code holds digits and nothing else', () => {
     for (const text of ['', '12a4', 'https://x', '12345678901']) expect(() => modulesOf(text)).toThrow();
     expect(modulesOf('4100')).toHaveLength(29);
