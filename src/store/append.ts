@@ -107,17 +107,23 @@ function journalRows(
 }
 
 async function refold(session: Session, about: Map<string, readonly JournalRow[]>, added: readonly JournalRow[]) {
-  const keys = new Set(added.flatMap((row) => row.about));
-  const unread = [...keys].filter((key) => !about.has(key));
+  const addedTo = new Map<string, JournalRow[]>();
+  for (const row of added)
+    for (const key of new Set(row.about)) {
+      const own = addedTo.get(key);
+      if (own) own.push(row);
+      else addedTo.set(key, [row]);
+    }
+  const keys = [...addedTo.keys()];
+  const unread = keys.filter((key) => !about.has(key));
+  const addedIds = new Set(added.map(({ id }) => id));
   for (const [key, rows] of await factsAbout(session, unread)) {
     about.set(
       key,
-      rows.filter((row) => !added.some(({ id }) => id === row.id)),
+      rows.filter(({ id }) => !addedIds.has(id)),
     );
   }
-  const rows = [...keys].flatMap((key) => {
-    return derivedRow(key, [...(about.get(key) ?? []), ...added.filter((row) => row.about.includes(key))]) ?? [];
-  });
+  const rows = keys.flatMap((key) => derivedRow(key, [...(about.get(key) ?? []), ...(addedTo.get(key) ?? [])]) ?? []);
   if (rows.length > 0) await session.db.records.bulkPut(rows);
 }
 
@@ -143,8 +149,12 @@ export async function append(session: Session, wanted: readonly NewFact[], optio
   return written(rows, decision.cautions);
 }
 
+/** Most facts number nothing, and need not be parsed for it. */
+const numberedText = /"(samplePrepared|blankOpened|labelsMade)\.v1"/;
+
 function written(rows: readonly JournalRow[], cautions: readonly Caution[]): Appended {
   const sampleNumbers = rows.flatMap((row) => {
+    if (!numberedText.test(row.text)) return [];
     const fact = JSON.parse(row.text) as { kind: string; body: { sampleNumber: string } };
     if (fact.kind === 'labelsMade.v1')
       return (fact as unknown as LabelsMade).body.labels.map((one) => one.sampleNumber);

@@ -15,13 +15,26 @@ export type FactsByKey = ReadonlyMap<string, readonly JournalRow[]>;
 export const keysOf = (wanted: readonly NewFact[]): ReadonlySet<string> =>
   new Set(wanted.flatMap((fact) => [...fact.about, subjectOf(fact) ?? []].flat()));
 
-/** All facts of each record, one request a record. */
+/** From so many records on it is worth asking whether the journal holds fewer facts than that. */
+const manyKeys = 64;
+
+/** All facts of each record, one request a record; of more records than there are facts, all facts at once. */
 export async function factsAbout(
   session: Session,
   keys: Iterable<string>,
 ): Promise<Map<string, readonly JournalRow[]>> {
+  const { journal } = session.db;
+  const wanted = new Set(keys);
+  if (wanted.size >= manyKeys && (await journal.count()) < wanted.size)
+    return groupedByKey(await journal.toArray(), wanted);
   const found = new Map<string, readonly JournalRow[]>();
-  for (const key of keys) found.set(key, await session.db.journal.where('about').equals(key).toArray());
+  for (const key of wanted) found.set(key, await journal.where('about').equals(key).toArray());
+  return found;
+}
+
+function groupedByKey(rows: readonly JournalRow[], wanted: ReadonlySet<string>): Map<string, readonly JournalRow[]> {
+  const found = new Map<string, JournalRow[]>([...wanted].map((key) => [key, []]));
+  for (const row of rows) for (const key of new Set(row.about)) found.get(key)?.push(row);
   return found;
 }
 

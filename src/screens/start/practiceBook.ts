@@ -43,33 +43,42 @@ export function practiceIds() {
 }
 export type PracticeIds = ReturnType<typeof practiceIds>;
 
-/** What is written between the registers and the two days. null when it is written; else why not. */
-export type Before = (ids: PracticeIds, clock: PracticeClock) => Promise<FailedWhy | null>;
+export interface Began {
+  /** null when it is written; else why not. */
+  readonly why: FailedWhy | null;
+  /** Written after the two days. */
+  readonly later: readonly NewFact[];
+}
+/** Writes what comes between the registers and the two days. */
+export type Before = (ids: PracticeIds, clock: PracticeClock) => Promise<Began>;
 
-async function writeParts(parts: readonly (readonly NewFact[])[]): Promise<FailedWhy | null> {
-  for (const facts of parts) {
-    const written = await write(facts);
-    if (written.kind !== 'written') return written.kind === 'failed' ? written.why : 'unknown';
-  }
-  return null;
+async function put(facts: readonly NewFact[]): Promise<FailedWhy | null> {
+  const written = await write(facts);
+  if (written.kind === 'written') return null;
+  return written.kind === 'failed' ? written.why : 'unknown';
 }
 
 /** `before`: the season, or nothing. null when it is written and open; else why not. */
-export async function writePracticeBook(before: Before = async () => null): Promise<FailedWhy | null> {
+export async function writePracticeBook(
+  before: Before = async () => ({ why: null, later: [] }),
+): Promise<FailedWhy | null> {
   const begun = await newBook({ firmName: words.firm, practice: true });
   if (begun.kind !== 'written') return begun.kind === 'failed' ? begun.why : 'unknown';
   const ids = practiceIds();
   const zone = deviceZone();
   const clock = practiceClock(now(), zone, ids.supervisor);
   const today = dayOf(now(), zone);
+  const registered = await put(practiceRegisters(ids, clock, today));
+  if (registered !== null) return registered;
+  const { why, later } = await before(ids, clock);
   const failed =
-    (await writeParts([practiceRegisters(ids, clock, today)])) ??
-    (await before(ids, clock)) ??
-    (await writeParts([
-      practiceYesterday(ids, clock),
-      practiceBox(ids, clock),
-      practiceResults(ids, clock),
-      practiceToday(ids, clock),
+    why ??
+    (await put([
+      ...practiceYesterday(ids, clock),
+      ...practiceBox(ids, clock),
+      ...practiceResults(ids, clock),
+      ...practiceToday(ids, clock),
+      ...later,
     ]));
   if (failed !== null) return failed;
   await setHolder(ids.supervisor);

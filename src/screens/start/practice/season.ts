@@ -13,15 +13,19 @@ import { wholeBook } from '#store/wholeBook.ts';
 import { type FailedWhy, type WriteOptions, write } from '#store/write.ts';
 import { practice } from '#words/practice.ts';
 import { season as words } from '#words/practiceSeason.ts';
-import type { PracticeIds } from '../practiceBook.ts';
+import type { Began, PracticeIds } from '../practiceBook.ts';
 import type { PracticeClock } from '../practiceClock.ts';
+import { planGivenUp, seasonAhead } from './seasonAhead.ts';
 import { type SeasonClock, seasonClock } from './seasonClock.ts';
+import { chargedPumps, seasonGear, seasonGearEntries } from './seasonGear.ts';
 import { type SeasonIds, seasonIds } from './seasonIds.ts';
+import { pricesAnew, seasonMoney } from './seasonMoney.ts';
 import { seasonPapers } from './seasonPapers.ts';
 import { measuredShifts, otherShifts, restingShift } from './seasonPlan.ts';
 import { seasonRegisters } from './seasonRegisters.ts';
 import { seasonReports, seasonRevised } from './seasonReports.ts';
 import { seasonShift } from './seasonShift.ts';
+import { seasonTomorrow } from './seasonTomorrow.ts';
 
 /** The first weeks of the season ended so many days ago. */
 const firstWeeksEndDaysAgo = 100;
@@ -76,20 +80,30 @@ function dutiesDone({ duties }: DutiesOfBook, ids: SeasonIds, { at, fact, on, to
   });
 }
 
-/** Everything of the season that needs no answer of the book, written before the two days. null when it is written; else why not. */
-export async function writeSeason(practiceIds: PracticeIds, given: PracticeClock): Promise<FailedWhy | null> {
-  const [ids, clock] = [seasonIds(practiceIds), seasonClock(given)];
+/** The season is written before the two days; what lies ready for tomorrow comes after them. */
+export async function writeSeason(practiceIds: PracticeIds, given: PracticeClock): Promise<Began> {
+  const ids = seasonIds(practiceIds);
+  const why = await writeBefore(ids, seasonClock(given));
+  return { why, later: [...chargedPumps(ids, given), ...seasonTomorrow(ids, given)] };
+}
+
+/** null when it is written; else why not. */
+async function writeBefore(ids: SeasonIds, clock: SeasonClock): Promise<FailedWhy | null> {
   const shifts = [...measuredShifts, restingShift, ...otherShifts].map((shift, count) =>
     seasonShift(shift, count, ids, clock),
   );
   const facts = [
     ...seasonRegisters(ids, clock),
+    ...seasonGearEntries(ids, clock),
     ...shifts.flatMap((shift) => shift.facts),
     ...seasonReports(ids, clock),
+    ...seasonAhead(ids, clock),
+    ...seasonGear(ids, clock),
+    ...seasonMoney(shifts, ids, clock),
   ];
   const written = await put(facts);
   if (written.why !== null) return written.why;
-  const reviewed = await put(staysVoid(facts, written.factIds, clock));
+  const reviewed = await put([...staysVoid(facts, written.factIds, clock), planGivenUp(ids, clock), pricesAnew(clock)]);
   if (reviewed.why !== null) return reviewed.why;
   const book = await wholeBook(theSession().db);
   const duties = findDuties(book, clock.today);

@@ -17,6 +17,8 @@ export interface ShiftFacts {
   readonly facts: readonly NewFact[];
   /** Sample and void, where one was voided, so that somebody can say what becomes of it. */
   readonly voidedSampleId: string | null;
+  /** What the laboratory sends a bill for; null where nothing was sent, or no result is there. */
+  readonly billed: { readonly boxId: string; readonly count: number; readonly daysAgo: number } | null;
 }
 
 const jobOf = (worker: Worker, ids: SeasonIds): string =>
@@ -48,8 +50,9 @@ const pumpNames = ['pumpFour', 'pumpFive', 'pumpSix'] as const;
 
 function sampled(given: Measured, index: number, shift: Shift, ids: SeasonIds, clock: SeasonClock) {
   const { at, fact, on } = clock;
-  const { daysAgo, tasks } = shift;
+  const { daysAgo, tasks, lot = 'lot' } = shift;
   const { worker } = given;
+  const lotId = ids[lot];
   const [sampleId, shiftId, pumpId] = [
     newId(),
     `${ids[shift.site]}.${on(daysAgo)}`,
@@ -57,10 +60,10 @@ function sampled(given: Measured, index: number, shift: Shift, ids: SeasonIds, c
   ];
   const workdayId = `${ids[worker]}.${on(daysAgo)}`;
   const time = (text: string): string => at(daysAgo, text);
-  const [endTime, pumpMin] = given.rainedOff ? ['11:00', 240] : ['15:00', 480];
+  const [endTime, pumpMin] = given.cutShort ? ['11:00', 240] : ['15:00', 480];
   const check = (when: string, purpose: 'before' | 'after'): NewFact =>
     fact(time(when), 'flowChecked.v1', {
-      ...{ flowCheckId: newId(), shiftId, pumpId, meterId: ids.oldPiston, lotId: ids.lot, purpose },
+      ...{ flowCheckId: newId(), shiftId, pumpId, meterId: ids.oldPiston, lotId, purpose },
       inLine: 'representativeCassette',
       readings: [flowLPerMin, flowLPerMin, flowLPerMin].map((flow) => ({ lowLPerMin: flow, highLPerMin: flow })),
       ...{ temperatureC: null, pressureKPa: null, remark: null },
@@ -69,7 +72,7 @@ function sampled(given: Measured, index: number, shift: Shift, ids: SeasonIds, c
   const facts: NewFact[] = [
     check('06:30', 'before'),
     fact(time('06:40'), 'samplePrepared.v1', {
-      ...{ sampleId, sampleNumber: nextFreeNumber, shiftId, workerId: ids[worker], pumpId, lotId: ids.lot },
+      ...{ sampleId, sampleNumber: nextFreeNumber, shiftId, workerId: ids[worker], pumpId, lotId },
       ...{ taskIds: [...tasks], jobClassificationId: jobOf(worker, ids), follows: null },
     }),
     fact(time('06:50'), 'fittingChecked.v1', {
@@ -95,13 +98,14 @@ function sampled(given: Measured, index: number, shift: Shift, ids: SeasonIds, c
     }),
     fact(time('15:31'), 'otherWorkAsked.v1', { workdayId, callOut: 'no', secondSite: 'no', secondEmployer: 'no' }),
     fact(time('15:32'), 'dayDescribed.v1', {
-      ...{ workdayId, regular: given.rainedOff ? 'no' : 'yes', reason: given.rainedOff ? words.rainedOff : null },
+      ...{ workdayId, regular: given.cutShort ? 'no' : 'yes', reason: given.cutShort ? words[given.cutShort] : null },
     }),
   ];
   return { sampleId, facts };
 }
 
 function sent(
+  boxId: string,
   sampleIds: readonly string[],
   count: number,
   shift: Shift,
@@ -110,7 +114,6 @@ function sent(
 ): NewFact[] {
   const { at, fact } = clock;
   const { daysAgo } = shift;
-  const boxId = newId();
   return [
     fact(at(daysAgo, '16:00'), 'boxPacked.v1', {
       ...{ boxId, siteId: ids[shift.site], sampleIds: [...sampleIds], laboratoryId: ids.laboratory },
@@ -125,6 +128,8 @@ function sent(
   ];
 }
 
+const resultDaysAgo = (shift: Shift): number => shift.resultDaysAgo ?? shift.daysAgo - 7;
+
 function result(
   sampleId: string,
   count: number,
@@ -134,7 +139,7 @@ function result(
   clock: SeasonClock,
 ) {
   const { at, fact, on } = clock;
-  const daysAgo = shift.resultDaysAgo ?? shift.daysAgo - 7;
+  const daysAgo = resultDaysAgo(shift);
   return fact(at(daysAgo, '10:00'), 'resultReceived.v1', {
     ...{
       sampleId,
@@ -159,13 +164,19 @@ export function seasonShift(shift: Shift, count: number, ids: SeasonIds, clock: 
   const taken = measured.map((given, index) => sampled(given, index, shift, ids, clock));
   const voided = measured.findIndex((given) => given.void === true);
   const sampleIds = taken.map(({ sampleId }) => sampleId);
+  const boxed = sampleIds.filter((_, index) => measured[index]?.waits !== 'notSent');
+  const boxId = newId();
+  const resultsCount = measured.filter(({ waits }) => waits === undefined).length;
   return {
     facts: [
       ...presence(shift, shiftId, ids, clock),
       ...taken.flatMap(({ facts }) => facts),
-      ...(sampleIds.length > 0 ? sent(sampleIds, count, shift, ids, clock) : []),
-      ...measured.map((given, index) => result(sampleIds[index] ?? '', count, given, shift, ids, clock)),
+      ...(boxed.length > 0 ? sent(boxId, boxed, count, shift, ids, clock) : []),
+      ...measured.flatMap((given, index) =>
+        given.waits ? [] : [result(sampleIds[index] ?? '', count, given, shift, ids, clock)],
+      ),
     ],
     voidedSampleId: sampleIds[voided] ?? null,
+    billed: resultsCount === 0 ? null : { boxId, count: resultsCount, daysAgo: resultDaysAgo(shift) },
   };
 }
