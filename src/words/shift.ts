@@ -87,6 +87,7 @@ export const en = {
   actions: {
     flow: 'Check the flow of a pump',
     prepare: 'Prepare a worker',
+    prepareOne: (worker: string) => `Prepare ${worker}`,
     fit: (worker: string) => `Check the fitting with ${worker}`,
     putOn: (worker: string) => `Put the pump on ${worker}`,
     look: (worker: string) => `Look at the pump on ${worker}`,

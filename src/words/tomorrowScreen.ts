@@ -17,6 +17,7 @@ export const en = {
     go: 'Say who wears what',
     ready: 'Days made ready',
     readyNone: 'No day is made ready yet.',
+    plannedHeading: 'Days that the plans name',
     readyLine: (site: string, day: string) => `${site}, ${formatDay(day, 'en', 'weekday')}`,
     readyDetail: (wearers: number, asked: 'evening' | 'morning') =>
       `${count(wearers, 'worker', 'workers')}, said ${asked === 'evening' ? 'the evening before' : 'in the morning'}`,
@@ -61,6 +62,7 @@ export const en = {
     nobody: 'Nobody is named yet',
     remark: 'Remark',
   },
+  bad: 'found bad',
   charged: (on: string) => `charged to the full on ${formatDay(on, 'en', 'short')}`,
   until: (day: string) => `good until ${day}`,
   cautions: 'To look at before the day',
@@ -118,6 +120,7 @@ export const en = {
       spaced === null ? formatList(tasks) : `${formatList(tasks)}; label ${spaced}`,
     again: 'Ask again this morning',
     notNow: 'Somebody does not wear one today',
+    notPlanned: 'No plan names this worker, so nothing stays to do: ask again this morning, and untick the name.',
     notNowOf: (worker: string) => `${worker} does not wear one today`,
     missed: (worker: string, why: string) => `${worker}: ${why.charAt(0).toLowerCase()}${why.slice(1)}; still to do`,
     leaveOut: 'Leave it for now',

@@ -1,13 +1,15 @@
 /** Pump, lot and job classification of the worker who is prepared. */
 
+import { isDoubtedOn } from '#findings/gear/doubtsOf.ts';
 import { errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { LotLines } from '#parts/LotLines.tsx';
 import { addingNew, PickOrAdd } from '#parts/PickOrAdd.tsx';
 import { PumpLines } from '#parts/PumpLines.tsx';
 import { TextField } from '#parts/TextField.tsx';
-import type { Book } from '#records/book.ts';
+import type { Book, LotRecord } from '#records/book.ts';
 import { en as words } from '#words/fitting.ts';
 import { en as gear } from '#words/gear.ts';
+import { besideChoice } from '#words/gearChoice.ts';
 import type { FitDraft } from './fitDraft.ts';
 import { pumpDetail, pumpsInOrder } from './gearStands.ts';
 
@@ -19,6 +21,9 @@ export interface GearLinesProps {
   readonly today: string;
 }
 
+const lotDetail = ({ expiresOn, media }: LotRecord, today: string): string =>
+  expiresOn !== null && expiresOn < today ? words.lotExpired(expiresOn) : media;
+
 export function GearLines({ draft, onChange, book, errors, today }: GearLinesProps) {
   return (
     <>
@@ -28,7 +33,7 @@ export function GearLines({ draft, onChange, book, errors, today }: GearLinesPro
         options={pumpsInOrder(book).map((id) => ({
           id,
           label: book.pumps.get(id)?.serial ?? '',
-          detail: pumpDetail(id, book),
+          detail: besideChoice(isDoubtedOn(book.pumps.get(id), today), pumpDetail(id, book)),
         }))}
         value={draft.pumpId}
         onChange={(pumpId) => onChange({ pumpId })}
@@ -40,10 +45,10 @@ export function GearLines({ draft, onChange, book, errors, today }: GearLinesPro
       <PickOrAdd
         name="lot"
         label={words.lot}
-        options={[...book.lots.values()].map(({ id, lotNumber, media, expiresOn }) => ({
-          id,
-          label: lotNumber,
-          detail: expiresOn !== null && expiresOn < today ? words.lotExpired(expiresOn) : media,
+        options={[...book.lots.values()].map((lot) => ({
+          id: lot.id,
+          label: lot.lotNumber,
+          detail: besideChoice(isDoubtedOn(lot, today), lotDetail(lot, today)),
         }))}
         value={draft.lotId}
         onChange={(lotId) => onChange({ lotId })}

@@ -1,6 +1,7 @@
 /** The lines of one flow check. Saved, it is ready for the next pump, or leads back to the worker it was asked for. */
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import { isDoubtedOn } from '#findings/gear/doubtsOf.ts';
 import type { Place } from '#findings/place.ts';
 import { Choice } from '#parts/Choice.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
@@ -18,6 +19,7 @@ import { type PhotoChoice, usePictures } from '#store/hooks/usePhotos.ts';
 import { useBookMeta, useDraft } from '#store/hooks.ts';
 import { purposes, en as words } from '#words/flow.ts';
 import { en as gear } from '#words/gear.ts';
+import { besideChoice } from '#words/gearChoice.ts';
 import { en as photoWords } from '#words/photos.ts';
 import { AirLines } from './AirLines.tsx';
 import { CheckedToday } from './CheckedToday.tsx';
@@ -99,7 +101,7 @@ export function FlowForm({ book, place, pumpId, purpose, sampleId }: FlowFormPro
           options={pumpsInOrder(book, shiftId).map(({ id, serial }) => ({
             id,
             label: serial,
-            detail: pumpDetail(id, book),
+            detail: besideChoice(isDoubtedOn(book.pumps.get(id), place.today), pumpDetail(id, book)),
           }))}
           value={typed.pumpId}
           onChange={pick}

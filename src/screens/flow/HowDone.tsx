@@ -1,6 +1,7 @@
 /** Flow meter, lot and what is in line: one sentence while they stay as they were, all the lines when they change. */
 import { useState } from 'react';
 import { certificateInForce } from '#findings/gear/certificateInForce.ts';
+import { isDoubtedOn } from '#findings/gear/doubtsOf.ts';
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
 import { LotLines } from '#parts/LotLines.tsx';
@@ -10,6 +11,7 @@ import { QuietAction } from '#parts/QuietAction.tsx';
 import type { Book } from '#records/book.ts';
 import { en as words } from '#words/flow.ts';
 import { en as gear } from '#words/gear.ts';
+import { besideChoice } from '#words/gearChoice.ts';
 import type { FlowDraft } from './flowDraft.ts';
 
 export interface HowDoneProps {
@@ -23,7 +25,7 @@ export interface HowDoneProps {
 const inLineKeys = ['representativeCassette', 'sampleCassette', 'nothing'] as const;
 
 export function HowDone(props: HowDoneProps) {
-  const { draft, book, errors } = props;
+  const { draft, book, errors, today } = props;
   const [open, setOpen] = useState(false);
   // What stands there without anybody's choice is looked at once: the first check of the day keeps its lines open.
   const [isGiven] = useState(draft.meterId !== null && book.flowChecks.size === 0);
@@ -31,7 +33,9 @@ export function HowDone(props: HowDoneProps) {
   const lot = book.lots.get(draft.lotId ?? '');
   const settled = meter !== undefined && (lot !== undefined || draft.inLine === 'nothing');
   const hasError = errors.some(({ field }) => /^(meter|lot|inLine)/.test(field ?? ''));
-  if (!settled || open || hasError || (isGiven && book.flowChecks.size === 0)) return <AllLines {...props} />;
+  // What was found bad is never passed over in one sentence.
+  const isBad = isDoubtedOn(meter, today) || (draft.inLine !== 'nothing' && isDoubtedOn(lot, today));
+  if (!settled || isBad || open || hasError || (isGiven && book.flowChecks.size === 0)) return <AllLines {...props} />;
   const meterText = `${gear.meter.kinds[meter.meterKind]} ${meter.serial}`;
   return (
     <section>
@@ -51,7 +55,10 @@ function AllLines({ draft, onChange, book, errors, today }: HowDoneProps) {
         options={[...book.meters.values()].map((meter) => ({
           id: meter.id,
           label: meter.serial,
-          detail: gear.meter.notes(meter.meterKind, certificateInForce(meter, today).dueOn),
+          detail: besideChoice(
+            isDoubtedOn(meter, today),
+            gear.meter.notes(meter.meterKind, certificateInForce(meter, today).dueOn),
+          ),
         }))}
         value={draft.meterId}
         onChange={(meterId) => onChange({ meterId })}
@@ -76,7 +83,11 @@ function AllLines({ draft, onChange, book, errors, today }: HowDoneProps) {
         <PickOrAdd
           name="lot"
           label={gear.lot.pick}
-          options={[...book.lots.values()].map(({ id, lotNumber, media }) => ({ id, label: lotNumber, detail: media }))}
+          options={[...book.lots.values()].map((lot) => ({
+            id: lot.id,
+            label: lot.lotNumber,
+            detail: besideChoice(isDoubtedOn(lot, today), lot.media),
+          }))}
           value={draft.lotId}
           onChange={(lotId) => onChange({ lotId })}
           addText={gear.lot.add}

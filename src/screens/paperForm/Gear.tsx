@@ -1,5 +1,7 @@
 /** What both flow checks of the paper share: flow meter, what was in line, and the lot of the cassettes. */
+
 import { certificateInForce } from '#findings/gear/certificateInForce.ts';
+import { isDoubtedOn } from '#findings/gear/doubtsOf.ts';
 import { Choice } from '#parts/Choice.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import { LotLines } from '#parts/LotLines.tsx';
@@ -7,6 +9,7 @@ import { MeterLines } from '#parts/MeterLines.tsx';
 import { addingNew, PickOrAdd } from '#parts/PickOrAdd.tsx';
 import { en as flow } from '#words/flow.ts';
 import { en as gear } from '#words/gear.ts';
+import { besideChoice } from '#words/gearChoice.ts';
 import { en as words } from '#words/keyIn.ts';
 import type { LinesOfForm } from './linesOfForm.ts';
 import styles from './paperForm.module.css';
@@ -23,7 +26,10 @@ export function Gear({ draft, onChange, errors, registers, place }: LinesOfForm)
         options={registers.meters.list.map((meter) => ({
           id: meter.id,
           label: meter.serial,
-          detail: gear.meter.notes(meter.meterKind, certificateInForce(meter, place.today).dueOn),
+          detail: besideChoice(
+            isDoubtedOn(meter, place.today),
+            gear.meter.notes(meter.meterKind, certificateInForce(meter, place.today).dueOn),
+          ),
         }))}
         value={draft.meterId}
         onChange={(meterId) => onChange({ meterId })}
@@ -40,7 +46,11 @@ export function Gear({ draft, onChange, errors, registers, place }: LinesOfForm)
       <PickOrAdd
         name="lot"
         label={gear.lot.pick}
-        options={registers.lots.list.map(({ id, lotNumber, media }) => ({ id, label: lotNumber, detail: media }))}
+        options={registers.lots.list.map((lot) => ({
+          id: lot.id,
+          label: lot.lotNumber,
+          detail: besideChoice(isDoubtedOn(lot, place.today), lot.media),
+        }))}
         value={draft.lotId}
         onChange={(lotId) => onChange({ lotId })}
         addText={gear.lot.add}

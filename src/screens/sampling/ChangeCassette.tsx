@@ -1,4 +1,5 @@
 /** A cassette change: the old one stops at the tap, a new one is prepared for the same worker, pump and tasks, and is fitted next. */
+import { isDoubtedOn } from '#findings/gear/doubtsOf.ts';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import { emptyLot, LotLines, readLot } from '#parts/LotLines.tsx';
 import { addingNew, PickOrAdd } from '#parts/PickOrAdd.tsx';
@@ -8,6 +9,7 @@ import { newId } from '#store/device.ts';
 import { newFact } from '#store/newFact.ts';
 import { nextFreeNumber } from '#store/write.ts';
 import { en as gear } from '#words/gear.ts';
+import { besideChoice } from '#words/gearChoice.ts';
 import { en } from '#words/sampling.ts';
 import { DeedForm } from './DeedForm.tsx';
 import { pumpMinRange } from './pumpMinutes.ts';
@@ -75,7 +77,7 @@ export function ChangeCassette({ sampling }: { readonly sampling: Sampling }) {
             options={[...book.lots.values()].map((each) => ({
               id: each.id,
               label: each.lotNumber,
-              detail: each.media,
+              detail: besideChoice(isDoubtedOn(each, place.today), each.media),
             }))}
             value={lotId}
             onChange={(id) => change({ lotId: id })}

@@ -1,7 +1,9 @@
 /** A field blank: a cassette opened and closed at the job, no air drawn. Afterwards it has a number to write on it. */
+
 import { useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
 import { blanksNeeded } from '#findings/blanks.ts';
+import { isDoubtedOn } from '#findings/gear/doubtsOf.ts';
 import { freeLabels } from '#findings/season/readyWearers.ts';
 import { BigNumber } from '#parts/BigNumber.tsx';
 import { ErrorSummary, errorOf, type FieldError } from '#parts/ErrorSummary.tsx';
@@ -20,6 +22,7 @@ import { newFact } from '#store/newFact.ts';
 import { nextFreeNumber } from '#store/write.ts';
 import { en as words } from '#words/blank.ts';
 import { en as gear } from '#words/gear.ts';
+import { besideChoice } from '#words/gearChoice.ts';
 import { en as partsWords } from '#words/parts.ts';
 import { notWritten } from '#words/saving.ts';
 import { airOf, blanksOf } from './daySamples.ts';
@@ -123,7 +126,11 @@ function BlankForm({ day }: { readonly day: ShiftDay }) {
       <PickOrAdd
         name="lot"
         label={words.lot}
-        options={[...book.lots.values()].map(({ id, lotNumber, media }) => ({ id, label: lotNumber, detail: media }))}
+        options={[...book.lots.values()].map((each) => ({
+          id: each.id,
+          label: each.lotNumber,
+          detail: besideChoice(isDoubtedOn(each, place.today), each.media),
+        }))}
         value={typed.lotId}
         onChange={(id) => draft.set({ ...typed, lotId: id })}
         addText={gear.lot.add}

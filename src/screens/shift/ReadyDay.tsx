@@ -4,13 +4,12 @@
  */
 import { useState } from 'react';
 import { namesIn } from '#findings/naming.ts';
-import { type ReadyWearer, readyWearers } from '#findings/season/readyWearers.ts';
+import type { ReadyWearer } from '#findings/season/readyWearers.ts';
 import { ErrorSummary, type FieldError } from '#parts/ErrorSummary.tsx';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { StandingMark } from '#parts/StandingMark.tsx';
 import type { FactBody } from '#records/fact.ts';
 import { happenedNow } from '#store/device.ts';
-import { useRecordsNamed } from '#store/hooks/useRecordsNamed.ts';
 import { useWrite } from '#store/hooks/useWrite.ts';
 import { newFact } from '#store/newFact.ts';
 import { spacedDigits } from '#words/digits.ts';
@@ -19,6 +18,7 @@ import { missedKinds, en as planWords } from '#words/planScreen.ts';
 import { notWritten } from '#words/saving.ts';
 import { en } from '#words/tomorrowScreen.ts';
 import type { ShiftDay } from './useShift.ts';
+import { useStillToWear } from './useStillToWear.ts';
 
 const words = en.ready;
 const missedWords = planWords.slot.missed;
@@ -26,16 +26,13 @@ const missedWords = planWords.slot.missed;
 export function ReadyDay({ day }: { readonly day: ShiftDay }) {
   const { book, place } = day;
   const { shift } = place;
-  const wearers = readyWearers(book, shift.id);
-  const plans = useRecordsNamed(wearers.flatMap(({ planId }) => (planId === null ? [] : [`plan:${planId}`])))?.plans;
-  const missedOf = ({ planId, workerId }: ReadyWearer) =>
-    plans?.get(planId ?? '')?.missed.findLast((one) => one.workerId === workerId && one.workOn === shift.workOn);
+  const still = useStillToWear(day);
   const name = ({ workerId }: ReadyWearer): string => book.people.get(workerId)?.name ?? '';
-  const open = wearers.filter((wearer) => missedOf(wearer) === undefined);
+  if (still === undefined) return null;
   return (
     <>
       <Lines heading={words.heading}>
-        {open.map((wearer) => (
+        {still.wearers.map((wearer) => (
           <Line
             key={wearer.workerId}
             to={`/shift/${shift.id}/fit?wearer=${wearer.workerId}`}
@@ -48,17 +45,14 @@ export function ReadyDay({ day }: { readonly day: ShiftDay }) {
             {words.line(name(wearer), book.pumps.get(wearer.pumpId ?? '')?.serial ?? null)}
           </Line>
         ))}
-        {wearers.map((wearer) => {
-          const missed = missedOf(wearer);
-          return missed === undefined ? null : (
-            <Line key={`${wearer.workerId} missed`} to={`/plan/${wearer.planId}`}>
-              {words.missed(name(wearer), missedWords[missed.because])}
-            </Line>
-          );
-        })}
+        {still.notToday.map(({ wearer, missed }) => (
+          <Line key={`${wearer.workerId} missed`} to={`/plan/${wearer.planId}`}>
+            {words.missed(name(wearer), missedWords[missed.because])}
+          </Line>
+        ))}
         <Line to={`/tomorrow/${shift.id}`}>{words.again}</Line>
       </Lines>
-      <NotToday wearers={open.filter(({ planId }) => planId !== null)} nameOf={name} day={day} />
+      <NotToday wearers={still.wearers} nameOf={name} day={day} />
     </>
   );
 }
@@ -90,11 +84,17 @@ function NotToday({ wearers, nameOf, day: { place, by } }: NotTodayProps) {
       <ErrorSummary errors={errors} />
       {chosen === undefined ? (
         <Lines heading={words.notNow}>
-          {wearers.map((wearer) => (
-            <Line key={wearer.workerId} onClick={() => setOpenId(wearer.workerId)}>
-              {nameOf(wearer)}
-            </Line>
-          ))}
+          {wearers.map((wearer) =>
+            wearer.planId === null ? (
+              <Line key={wearer.workerId} to={`/tomorrow/${place.shift.id}`} detail={words.notPlanned}>
+                {nameOf(wearer)}
+              </Line>
+            ) : (
+              <Line key={wearer.workerId} onClick={() => setOpenId(wearer.workerId)}>
+                {nameOf(wearer)}
+              </Line>
+            ),
+          )}
         </Lines>
       ) : (
         <Lines heading={words.notNowOf(nameOf(chosen))}>

@@ -11,7 +11,7 @@ import { en as words } from '#words/shift.ts';
 import { AfterLines } from './AfterLines.tsx';
 import { BeforeLines } from './BeforeLines.tsx';
 import { DayLines } from './DayLines.tsx';
-import { nextStep } from './nextStep.ts';
+import { NextAction } from './NextAction.tsx';
 import { OnWorkerLines } from './OnWorkerLines.tsx';
 import { useShift } from './useShift.ts';
 
@@ -30,7 +30,6 @@ export function Shift({ shiftId = '' }: { readonly shiftId?: string }) {
     );
   // Until it is known, nothing is said of files: an action that changes under the thumb is worse than one that comes late.
   const lastSentAt = keeping === undefined ? day.place.now : keeping.lastSentAt;
-  const next = nextStep(day, lastSentAt);
   const { site, shift } = day.place;
   return (
     <Page
@@ -39,7 +38,7 @@ export function Shift({ shiftId = '' }: { readonly shiftId?: string }) {
       back="/"
       backText={words.toToday}
       aside={<DayLines day={day} lastSentAt={lastSentAt} />}
-      action={<MainAction to={next.to}>{next.text}</MainAction>}
+      action={<NextAction day={day} lastSentAt={lastSentAt} />}
     >
       {day.book.dayPlans.has(shift.id) && (
         <Suspense fallback={null}>

@@ -1,6 +1,5 @@
 /** What is due first on this day, as the page's one action: where it is done, and its words. */
 import { type Due, type DueKey, findDue } from '#findings/due.ts';
-import { readyWearers } from '#findings/season/readyWearers.ts';
 import { unsentShifts } from '#findings/shiftEnded.ts';
 import { en as words } from '#words/shift.ts';
 import { airOf } from './daySamples.ts';
@@ -46,29 +45,45 @@ function dayStep(due: Due, shiftId: string): Step | null {
   return due.key === 'sendToLaboratory' ? { to: '/boxes', text: words.actions.box } : null;
 }
 
-const sendToday: Step = { to: '/send?today=1', text: words.actions.send };
-
-/** Whoever stands first in the day as it was made ready. */
-function readyFirst({ book, place }: ShiftDay): string {
-  const [first] = readyWearers(book, place.shift.id);
-  return first === undefined ? '' : `?wearer=${first.workerId}`;
+function prepareStep({ book, place: { shift } }: ShiftDay, wearerId: string | null): Step {
+  const fit = `/shift/${shift.id}/fit`;
+  if (wearerId === null) return { to: fit, text: words.actions.prepare };
+  const name = book.people.get(wearerId)?.name ?? '';
+  return {
+    to: `${fit}?wearer=${wearerId}`,
+    text: name === '' ? words.actions.prepare : words.actions.prepareOne(name),
+  };
 }
 
-/** `lastSentAt`: when the last file left this device; null when none did. */
-export function nextStep(day: ShiftDay, lastSentAt: string | null): Step {
+const sendToday: Step = { to: '/send?today=1', text: words.actions.send };
+
+/** Everyone is prepared before the first one goes in; a look that is late comes before all of it. */
+const waitsForPreparing = ({ key, overdue }: Due): boolean => !overdue && (key === 'putOn' || key === 'look');
+
+/** What stands first of this day's samples and of the office; null when nothing does. */
+function firstDue(day: ShiftDay, isUnsent: boolean, wearerId: string | null): Step | null {
   const { book, place } = day;
   const shiftId = place.shift.id;
-  if (airOf(day).length === 0)
-    return book.flowChecks.size === 0
-      ? { to: `/shift/${shiftId}/flow`, text: words.actions.flow }
-      : { to: `/shift/${shiftId}/fit${readyFirst(day)}`, text: words.actions.prepare };
   for (const due of findDue(book, place.now)) {
     // The day's file goes before the box is packed: it may be packed days later, by the office.
-    if (due.key === 'sendToLaboratory' && unsentShifts(book, [shiftId], lastSentAt).length > 0) return sendToday;
+    if (due.key === 'sendToLaboratory' && isUnsent) return sendToday;
     const own = due.shiftId === null || due.shiftId === shiftId;
     const step = own ? (dayStep(due, shiftId) ?? sampleStep(due, day)) : null;
-    if (step !== null) return step;
+    if (step !== null) return wearerId !== null && waitsForPreparing(due) ? prepareStep(day, wearerId) : step;
   }
-  if (unsentShifts(book, [shiftId], lastSentAt).length > 0) return sendToday;
-  return { to: '/samples', text: words.actions.samples };
+  return null;
+}
+
+/**
+ * `lastSentAt`: when the last file left this device; null when none did. `wearerId`: who comes next of those who are still to wear a pump
+ * in the day as it was made ready; null when nobody is left.
+ */
+export function nextStep(day: ShiftDay, lastSentAt: string | null, wearerId: string | null): Step {
+  const shiftId = day.place.shift.id;
+  if (airOf(day).length === 0)
+    return day.book.flowChecks.size === 0
+      ? { to: `/shift/${shiftId}/flow`, text: words.actions.flow }
+      : prepareStep(day, wearerId);
+  const isUnsent = unsentShifts(day.book, [shiftId], lastSentAt).length > 0;
+  return firstDue(day, isUnsent, wearerId) ?? (isUnsent ? sendToday : { to: '/samples', text: words.actions.samples });
 }

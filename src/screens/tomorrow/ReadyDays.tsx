@@ -19,9 +19,9 @@ export function ReadyDays({ book, today }: { readonly book: Book; readonly today
     .map((each) => ({ ...each, count: plannedOn(book, each.day, each.site.id).length }))
     .filter(({ id, count }) => count > 0 && !isReady.has(id));
   return (
-    <Lines heading={words.ready} whenEmpty={words.readyNone}>
-      {[
-        ...ready.map(({ id, siteId, workOn, prepared }) => (
+    <>
+      <Lines heading={words.ready} whenEmpty={words.readyNone}>
+        {ready.map(({ id, siteId, workOn, prepared }) => (
           <Line
             key={id}
             to={`/tomorrow/${id}`}
@@ -29,13 +29,17 @@ export function ReadyDays({ book, today }: { readonly book: Book; readonly today
           >
             {words.readyLine(book.sites.get(siteId)?.name ?? '', workOn)}
           </Line>
-        )),
-        ...planned.map(({ id, site, day, count }) => (
-          <Line key={id} to={`/tomorrow/${id}`} detail={words.planned(count)}>
-            {words.readyLine(site.name, day)}
-          </Line>
-        )),
-      ]}
-    </Lines>
+        ))}
+      </Lines>
+      {planned.length > 0 && (
+        <Lines heading={words.plannedHeading}>
+          {planned.map(({ id, site, day, count }) => (
+            <Line key={id} to={`/tomorrow/${id}`} detail={words.planned(count)}>
+              {words.readyLine(site.name, day)}
+            </Line>
+          ))}
+        </Lines>
+      )}
+    </>
   );
 }

@@ -1,4 +1,5 @@
 /** What lies ready beside: a spare pump, spare cassettes, and who charges the pumps. */
+import { dayIn } from '#findings/season/tomorrow.ts';
 import { Checklist } from '#parts/Checklist.tsx';
 import { errorOf } from '#parts/ErrorSummary.tsx';
 import { SelectField } from '#parts/SelectField.tsx';
@@ -11,7 +12,10 @@ import styles from './tomorrow.module.css';
 const words = en.spare;
 const nobody = '-';
 
-export function SpareLines({ book, draft, onChange, errors }: DayFields) {
+const inOrder = ({ people }: DayFields['book']) =>
+  [...people.values()].sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true }));
+
+export function SpareLines({ shiftId, book, draft, onChange, errors }: DayFields) {
   const worn = new Set(draft.wearers.map(({ pumpId }) => pumpId));
   const free = inUse(book.pumps, null).filter(({ id }) => !worn.has(id) || draft.sparePumpIds.includes(id));
   return (
@@ -21,7 +25,7 @@ export function SpareLines({ book, draft, onChange, errors }: DayFields) {
         <Checklist
           name="sparePumps"
           label={words.pumps}
-          options={free.map((pump) => ({ value: pump.id, label: pumpLabel(pump) }))}
+          options={free.map((pump) => ({ value: pump.id, label: pumpLabel(pump, dayIn(shiftId)) }))}
           value={[...draft.sparePumpIds]}
           onChange={(sparePumpIds) => onChange({ sparePumpIds })}
         />
@@ -39,7 +43,7 @@ export function SpareLines({ book, draft, onChange, errors }: DayFields) {
         label={words.chargedBy}
         options={[
           { value: nobody, label: words.nobody },
-          ...[...book.people.values()].map(({ id, name }) => ({ value: id, label: name })),
+          ...inOrder(book).map(({ id, name }) => ({ value: id, label: name })),
         ]}
         value={draft.chargedById ?? nobody}
         onChange={(id) => onChange({ chargedById: id === nobody ? null : id })}

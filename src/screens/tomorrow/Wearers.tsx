@@ -98,7 +98,10 @@ function WearerLines({ shiftId, book, wearer, onWearer, errors }: WearerLinesPro
           label={words.pump(name)}
           options={[
             { value: open, label: words.open },
-            ...inUse(book.pumps, wearer.pumpId).map((pump) => ({ value: pump.id, label: pumpLabel(pump) })),
+            ...inUse(book.pumps, wearer.pumpId).map((pump) => ({
+              value: pump.id,
+              label: pumpLabel(pump, dayIn(shiftId)),
+            })),
           ]}
           value={wearer.pumpId ?? open}
           onChange={(id) => onWearer({ pumpId: pick(id) })}
@@ -108,7 +111,7 @@ function WearerLines({ shiftId, book, wearer, onWearer, errors }: WearerLinesPro
           label={words.lot(name)}
           options={[
             { value: open, label: words.open },
-            ...inUse(book.lots, wearer.lotId).map((lot) => ({ value: lot.id, label: lotLabel(lot) })),
+            ...inUse(book.lots, wearer.lotId).map((lot) => ({ value: lot.id, label: lotLabel(lot, dayIn(shiftId)) })),
           ]}
           value={wearer.lotId ?? open}
           onChange={(id) => onWearer({ lotId: pick(id) })}

@@ -1,8 +1,9 @@
 /** What is ticked and typed for a day, where it comes from before anybody typed, and reading it into the fact that makes the day ready. */
+import { isDoubtedOn } from '#findings/gear/doubtsOf.ts';
 import { plannedOn } from '#findings/season/plannedOn.ts';
 import { dayIn, siteIn } from '#findings/season/tomorrow.ts';
 import { fieldReader } from '#parts/fieldReader.ts';
-import type { Book, DayPlanRecord, SampleRecord } from '#records/book.ts';
+import type { Book, DayPlanRecord, LotRecord, PumpRecord, SampleRecord } from '#records/book.ts';
 import type { FactBody } from '#records/fact.ts';
 import type { Without } from '#records/recordBase.ts';
 import { en as partsWords } from '#words/parts.ts';
@@ -27,8 +28,9 @@ export interface DayDraft {
   readonly remark: string;
 }
 
-const isOut = (gear: { readonly held?: { readonly retired: boolean } | null } | undefined): boolean =>
-  gear === undefined || gear.held?.retired === true;
+/** Not to be had for that day: out of use, or found bad, so that a low result with it would prove nothing. */
+const isOut = (gear: PumpRecord | LotRecord | undefined, day: string): boolean =>
+  gear === undefined || gear.held?.retired === true || isDoubtedOn(gear, day);
 
 /** The last cassette that somebody wore before that day. */
 function lastWorn(workerId: string, day: string, book: Book): SampleRecord | undefined {
@@ -41,7 +43,7 @@ function lastWorn(workerId: string, day: string, book: Book): SampleRecord | und
 /** The lot that was opened last and has not run out by that day; of one lot there is no choice. */
 function usualLot(day: string, book: Book): string | null {
   const usable = [...book.lots.values()].filter(
-    (lot) => !isOut(lot) && (lot.expiresOn === null || lot.expiresOn >= day),
+    (lot) => !isOut(lot, day) && (lot.expiresOn === null || lot.expiresOn >= day),
   );
   const used = [...book.samples.values()].sort((a, b) => a.preparedAt.localeCompare(b.preparedAt)).at(-1)?.lotId;
   return usable.find(({ id }) => id === used)?.id ?? usable.at(-1)?.id ?? null;
@@ -58,16 +60,16 @@ export function wearerFor(workerId: string, shiftId: string, book: Book): Wearer
     planId: plan?.planId ?? null,
     taskIds: plan?.taskIds ?? last?.taskIds ?? [],
     jobClassificationId: (plan ?? last)?.jobClassificationId ?? book.people.get(workerId)?.jobClassificationId ?? null,
-    pumpId: pumpId === null || isOut(book.pumps.get(pumpId)) ? null : pumpId,
+    pumpId: pumpId === null || isOut(book.pumps.get(pumpId), day) ? null : pumpId,
     lotId: usualLot(day, book),
   };
 }
 
 /** Two who wore the same pump on different days: the second one is given a pump that is free, or none. */
-function eachItsOwn(wearers: readonly WearerDraft[], book: Book): readonly WearerDraft[] {
+function eachItsOwn(wearers: readonly WearerDraft[], day: string, book: Book): readonly WearerDraft[] {
   const taken = new Set<string>();
   const wanted = new Set(wearers.map(({ pumpId }) => pumpId));
-  const free = [...book.pumps.values()].filter((pump) => !isOut(pump) && !wanted.has(pump.id)).map(({ id }) => id);
+  const free = [...book.pumps.values()].filter((pump) => !isOut(pump, day) && !wanted.has(pump.id)).map(({ id }) => id);
   return wearers.map((wearer) => {
     const { pumpId } = wearer;
     if (pumpId === null || !taken.has(pumpId)) {
@@ -103,12 +105,15 @@ export function firstDraft(shiftId: string, book: Book): DayDraft {
   const workerIds = [...new Set(planned.map(({ workerId }) => workerId))];
   const wearers = eachItsOwn(
     workerIds.map((id) => wearerFor(id, shiftId, book)),
+    dayIn(shiftId),
     book,
   );
   const worn = new Set(wearers.map(({ pumpId }) => pumpId));
   return {
     wearers,
-    sparePumpIds: (before?.sparePumpIds ?? []).filter((id) => !isOut(book.pumps.get(id)) && !worn.has(id)),
+    sparePumpIds: (before?.sparePumpIds ?? []).filter(
+      (id) => !isOut(book.pumps.get(id), dayIn(shiftId)) && !worn.has(id),
+    ),
     spareCassettes: before === null ? '' : String(before.spareCassettesCount),
     chargedById: before?.chargedById ?? null,
     remark: '',
