@@ -1,7 +1,11 @@
 /** Money in whole cents: added exactly, never as binary fractions. */
 
-/** Whole cents of an amount as typed: 23.1 is 2310. Throws (a bug) on what is no amount. */
+/** Less than this is no cent, and would be written with an exponent of its own. */
+const noCent = 1e-6;
+
+/** Whole cents of an amount as typed: 23.1 is 2310; parts of a cent to the nearest. Throws (a bug) on what is no amount. */
 export function centsOf(amountUsd: number): number {
+  if (Math.abs(amountUsd) < noCent) return 0;
   const cents = Math.round(Number(`${Number(amountUsd.toPrecision(15))}e2`));
   if (!Number.isSafeInteger(cents)) throw new Error(`no amount of money: ${amountUsd}`);
   return cents;

@@ -5,9 +5,19 @@
 import { sharedUsd } from '#core/money.ts';
 import type { Book } from '#records/book.ts';
 import type { DutiesOfBook } from '../duties/dutiesOfBook.ts';
+import { siteOfBill } from './moneyBilled.ts';
 import type { Money, MoneyOfJob, MoneyQuestion } from './moneyFinding.ts';
-import { type Ground, siteOfBill, sumOf } from './moneySums.ts';
-import { isWithin, type Slot, slotsOfSeason, type Time, type Unit, unitsOfSlots, unitsTaken } from './moneyUnits.ts';
+import { type Ground, sumOf } from './moneySums.ts';
+import {
+  isWithin,
+  type Slot,
+  slotsOfSeason,
+  type Time,
+  type Unit,
+  unitsOfSlots,
+  unitsTaken,
+  withoutTaken,
+} from './moneyUnits.ts';
 
 export type {
   Amount,
@@ -41,6 +51,8 @@ function wholeOf(book: Book, duties: DutiesOfBook, question: MoneyQuestion): Who
   const slots = slotsOfSeason(book, duties, time);
   const besides = foreseen(question, duties.today);
   const toDo = slots.filter((slot) => slot.toDo);
+  const taken = unitsTaken(book, time);
+  const bills = [...book.spendings.values()].filter(({ struck }) => struck === null);
   return {
     slots,
     ground: {
@@ -48,8 +60,9 @@ function wholeOf(book: Book, duties: DutiesOfBook, question: MoneyQuestion): Who
       time,
       prices: book.book?.prices ?? [],
       planned: [...unitsOfSlots(slots, book, duties.today), ...besides],
-      due: [...unitsTaken(book, time), ...unitsOfSlots(toDo, book, duties.today), ...besides],
-      bills: [...book.spendings.values()].filter(({ struck }) => struck === null),
+      due: [...taken, ...withoutTaken(unitsOfSlots(toDo, book, duties.today), taken), ...besides],
+      bills,
+      billed: { book, time, bills, isHere: () => true },
     },
   };
 }
@@ -64,6 +77,7 @@ function ofSite({ ground, slots }: Whole, siteId: string | null): Whole {
       planned: ground.planned.filter(isOf),
       due: ground.due.filter(isOf),
       bills: ground.bills.filter((bill) => siteOfBill(bill, ground.book) === siteId),
+      billed: { ...ground.billed, isHere: (one) => one === siteId },
     },
   };
 }

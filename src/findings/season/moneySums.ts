@@ -1,6 +1,7 @@
 /** Prices of their day, bills taken off, and the sums of it: in whole cents. */
 import { centsOf, usdOf } from '#core/money.ts';
 import type { Book, Prices, SpendingRecord } from '#records/book.ts';
+import { type Billed, billedOf, countOf } from './moneyBilled.ts';
 import {
   type Amount,
   type MissingPrice,
@@ -38,35 +39,16 @@ function priced(units: readonly Unit[], prices: readonly Prices[]): Priced {
   };
 }
 
-/** The job that a bill is of: said, or that of its box. */
-export const siteOfBill = ({ siteId, boxId }: SpendingRecord, book: Book): string | null =>
-  siteId ?? book.boxes.get(boxId ?? '')?.packed.siteId ?? null;
-
-/** How many a bill was for: as said, or by its box; null: nobody knows. */
-function countOf(bill: SpendingRecord, book: Book): number | null {
-  if (bill.count !== null) return bill.count;
-  if (bill.spentFor === 'courier') return 1;
-  const box = book.boxes.get(bill.boxId ?? '');
-  if (!box || (bill.spentFor !== 'analysis' && bill.spentFor !== 'blank')) return null;
-  const kind = bill.spentFor === 'blank' ? 'blank' : 'air';
-  return box.packed.sampleIds.filter((id) => book.samples.get(id)?.sampleKind === kind).length;
-}
-
-/** A bill with a box is for what is in it, whenever it was paid; another one for its own time. */
-function paysFor(bill: SpendingRecord, book: Book, time: Time): boolean {
-  const box = book.boxes.get(bill.boxId ?? '');
-  if (!box) return isWithin(bill.spentOn, time);
-  return box.packed.sampleIds.some((id) => isWithin(book.samples.get(id)?.workOn ?? box.packedAt.slice(0, 10), time));
-}
-
 export interface Ground {
   readonly book: Book;
   readonly time: Time;
   readonly prices: readonly Prices[];
   readonly planned: readonly Unit[];
   readonly due: readonly Unit[];
-  /** Not struck. */
+  /** Not struck, of the job. */
   readonly bills: readonly SpendingRecord[];
+  /** What takes off what is to come. */
+  readonly billed: Billed;
 }
 
 interface Line {
@@ -78,22 +60,21 @@ interface Line {
 function lineOf(of: MoneyKind, ground: Ground): Line {
   const { book, time, prices } = ground;
   const bills = ground.bills.filter(({ spentFor }) => spentFor === of);
-  const counts = bills.filter((bill) => paysFor(bill, book, time)).map((bill) => countOf(bill, book));
-  const billedCount = counts.reduce<number>((sum, count) => sum + (count ?? 0), 0);
+  const billed = billedOf(of, ground.billed);
   const due = ground.due.filter((unit) => unit.of === of).sort((a, b) => a.on.localeCompare(b.on));
   const planned = priced(
     ground.planned.filter((unit) => unit.of === of),
     prices,
   );
   // the oldest are billed first
-  const toCome = priced(due.slice(Math.min(billedCount, due.length)), prices);
+  const toCome = priced(due.slice(Math.min(billed.count, due.length)), prices);
   const paid = bills.filter(({ spentOn }) => isWithin(spentOn, time));
   const spent = {
     count: paid.reduce((sum, bill) => sum + (countOf(bill, book) ?? 0), 0),
     amountUsd: usdOf(paid.reduce((sum, { amountUsd }) => sum + centsOf(amountUsd), 0)),
     entriesCount: paid.length,
   };
-  const billsWithoutCount = due.length === 0 ? 0 : counts.filter((count) => count === null).length;
+  const billsWithoutCount = due.length === 0 ? 0 : billed.withoutCount;
   const shown = ({ count, amountUsd }: Priced): Amount => ({ count, amountUsd });
   return { line: { of, planned: shown(planned), spent, toCome: shown(toCome), billsWithoutCount }, planned, toCome };
 }

@@ -15,6 +15,8 @@ export interface Unit {
   readonly siteId: string | null;
   /** The day whose price holds: its own, or today where it is still open. */
   readonly on: string;
+  /** Of what is rented: which piece of gear, on which day. */
+  readonly gearDay?: string;
 }
 
 /** One worker and day of a plan. */
@@ -102,13 +104,14 @@ function rentalOf(days: readonly DayOfJob[], book: Book, today: string): Unit[] 
   }
   return [...firsts.values()].flatMap(({ siteId, workOn }) => {
     const on = workOn ?? today;
-    const count = (gear: Iterable<Pick<PumpRecord, 'held'>>): number =>
-      [...gear].filter((one) => isRentedOn(one, on)).length;
-    const unit = { of: 'rental', siteId, on } as const;
-    return [
-      ...times(count(book.pumps.values()), { ...unit, price: 'pumpRentalUsd' }),
-      ...times(count(book.meters.values()), { ...unit, price: 'meterRentalUsd' }),
-    ];
+    const unitsOf = (gear: Iterable<Pick<PumpRecord, 'id' | 'held'>>, price: Unit['price']): Unit[] =>
+      [...gear]
+        .filter((one) => isRentedOn(one, on))
+        .map(({ id }) => ({
+          ...{ of: 'rental', siteId, on, price },
+          ...(workOn === null ? {} : { gearDay: `${id} ${workOn}` }),
+        }));
+    return [...unitsOf(book.pumps.values(), 'pumpRentalUsd'), ...unitsOf(book.meters.values(), 'meterRentalUsd')];
   });
 }
 
@@ -141,15 +144,23 @@ function rentalOfTaken(samples: readonly SampleRecord[], book: Book, time: Time)
   const byKey = new Map<string, Unit>();
   for (const { pumpId, siteId, workOn } of samples) {
     const pump = pumpId === null ? undefined : book.pumps.get(pumpId);
+    const gearDay = `${pumpId} ${workOn}`;
     if (pump && isRentedOn(pump, workOn))
-      byKey.set(`${pump.id} ${workOn}`, { of: 'rental', price: 'pumpRentalUsd', siteId, on: workOn });
+      byKey.set(gearDay, { of: 'rental', price: 'pumpRentalUsd', siteId, on: workOn, gearDay });
   }
   for (const { meterId, shiftId } of book.flowChecks.values()) {
     const [meter, on] = [book.meters.get(meterId ?? ''), dayOfShift(shiftId)];
+    const [gearDay, siteId] = [`${meterId} ${on}`, shiftId.slice(0, -11)];
     if (meter && isWithin(on, time) && isRentedOn(meter, on))
-      byKey.set(`${meter.id} ${on}`, { of: 'rental', price: 'meterRentalUsd', siteId: shiftId.slice(0, -11), on });
+      byKey.set(gearDay, { of: 'rental', price: 'meterRentalUsd', siteId, on, gearDay });
   }
   return [...byKey.values()];
+}
+
+/** Of what is to come: gear that was rented for a day already is not rented for it again. */
+export function withoutTaken(units: readonly Unit[], taken: readonly Unit[]): readonly Unit[] {
+  const gearDays = new Set(taken.flatMap(({ gearDay }) => gearDay ?? []));
+  return units.filter(({ gearDay }) => gearDay === undefined || !gearDays.has(gearDay));
 }
 
 /** What was taken in that time: it is billed, or it will be. */

@@ -1,6 +1,6 @@
 /** Bills of the time, newest first; one that was wrong is struck with a reason and stays to be seen. And the prices that were stated. */
 import type { Money } from '#findings/season/money.ts';
-import { siteOfBill } from '#findings/season/moneySums.ts';
+import { siteOfBill } from '#findings/season/moneyBilled.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import type { SpendingRecord } from '#records/book.ts';
 import { en as words } from '#words/money.ts';

@@ -7,7 +7,7 @@ import { dueSoonDays } from '#findings/practice.ts';
 import { needKinds } from '#findings/season/need.ts';
 import { needsByDuty } from '#findings/season/needsOf.ts';
 import { nextToMeasure } from '#findings/season/nextToMeasure.ts';
-import type { Book, DayPlanRecord, ShiftRecord } from '#records/book.ts';
+import type { Book, DayPlanRecord, ShiftRecord, SpendingRecord } from '#records/book.ts';
 import { seededRandom } from '../../store/seeded.ts';
 import {
   type Day,
@@ -138,8 +138,13 @@ function withSeason(book: Book): Book {
   };
   const labels = [{ sampleNumber: '120019', workerId: null, blank: false, factId: factId() }];
   const dayPlan: DayPlanRecord = { ...base('dayPlan', shiftId), siteId, workOn: shiftId.slice(-10), prepared, labels };
-  const spending = {
-    ...{ ...base('spending', 'v00000000001'), spendingId: 'v00000000001', spentOn: someDay(), spentFor: 'analysis' },
+  const spending: SpendingRecord = {
+    ...{
+      ...base('spending', 'v00000000001'),
+      spendingId: 'v00000000001',
+      spentOn: someDay(),
+      spentFor: 'analysis' as const,
+    },
     ...{
       amountUsd: 26.5,
       count: null,
@@ -150,7 +155,7 @@ function withSeason(book: Book): Book {
       spentFactId: factId(),
       struck: null,
     },
-  } as const;
+  };
   const charges = [{ at: `${someDay()}T12:00:00.000Z`, full: false, by: null, factId: factId() }];
   const pump = { ...base('pump', q), pumpId: q, serial: 'Q', model: null, held, charges };
   return {
