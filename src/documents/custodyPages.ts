@@ -35,10 +35,15 @@ function opening(frame: Frame, sheet: CustodySheet): Piece[] {
   ];
 }
 
-function cassettes(frame: Frame, sheet: CustodySheet, notes: ReturnType<typeof takeNotes>): Piece[] {
+function cassettes(
+  frame: Frame,
+  sheet: CustodySheet,
+  notes: ReturnType<typeof takeNotes>,
+  inDoubt: ReadonlySet<string>,
+): Piece[] {
   const { measure, xPt } = frame;
   const columns = custodyColumns(sheet, measure, frame.widthPt);
-  const rows = sheet.rows.map((row) => custodyRowCells({ measure, notes, columns }, row));
+  const rows = sheet.rows.map((row) => custodyRowCells({ measure, notes, columns, inDoubt }, row));
   return tablePieces({ id: 'cassettes', measure, xPt, columns, rowPaddingPt: 2, writeOnPt: null }, rows, 14);
 }
 
@@ -84,7 +89,8 @@ export function custodyPages(
   const frame = frameOn(measure, paper, 'lying');
   const notes = takeNotes(measure);
   const fields = custodyFields(frame, sheet, notes);
-  const table = cassettes(frame, sheet, notes);
+  const inDoubt = new Set(gearDoubts.flatMap(({ sampleNumbers }) => sampleNumbers));
+  const table = cassettes(frame, sheet, notes, inDoubt);
   const hands = handOverPieces(frame, sheet, notes);
   const closed = closing(frame, sheet, notes.taken(), gearDoubts.map(gearWords.sheet));
   const pieces = [...opening(frame, sheet), fields, ...table, ...hands, ...closed];

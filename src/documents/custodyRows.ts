@@ -2,6 +2,7 @@
 import { addDays } from '#core/calendar.ts';
 import { type AbsentValue, type CustodyRow, type CustodySheet, isAbsent, type Stated } from '#records/custodySheet.ts';
 import { en, figures } from '#words/custody.ts';
+import { en as gearWords } from '#words/gearOnPaper.ts';
 import { type SetLine, setLines } from './lines.ts';
 import type { Notes } from './notes.ts';
 import type { Measure } from './pageModel.ts';
@@ -78,6 +79,8 @@ export function custodyColumns(sheet: CustodySheet, measure: Measure, widthPt: n
 
 interface Setting {
   readonly measure: Measure;
+  /** Numbers of the cassettes that rest on gear in doubt: told beside their figures. */
+  readonly inDoubt: ReadonlySet<string>;
   readonly notes: Notes;
   readonly columns: readonly TableColumn[];
 }
@@ -114,14 +117,15 @@ function setTime(setting: Setting, row: CustodyRow, value: Stated<string>, name:
   return single([...clock, ...other]);
 }
 
-const remarksOf = (row: CustodyRow): string[] => [
+const remarksOf = (row: CustodyRow, inDoubt: ReadonlySet<string>): string[] => [
+  ...(inDoubt.has(row.sampleNumber) ? [gearWords.beside] : []),
   ...(row.void ? [en.markedVoid] : []),
   ...row.mishaps.map((mishap) => en.mishaps[mishap]),
   ...row.remarks,
 ];
 
 function setRemarks(setting: Setting, row: CustodyRow): SetCell {
-  const remarks = remarksOf(row);
+  const remarks = remarksOf(row, setting.inDoubt);
   return remarks.length === 0
     ? single(setLines(setting.measure, en.noRemarks, 'quietWord', widthOf(setting, 'remarks')))
     : setText(setting, row, remarks.join('; '), 'remarks', 'word');

@@ -13,8 +13,10 @@ export const en = {
   line: ({ gear, gearNumber, foundOn, found, effect, why }: DoubtOnPaper) =>
     `Rests on ${gearName(gear, gearNumber)}, found bad on ${formatDay(foundOn, 'en')}: ${written(found)}. ${effect === 'open' ? 'When this paper was made, nobody had decided yet what follows.' : `It was settled that it stays doubtful${why === null ? '' : `, because ${written(why)}`}.`}`,
   means: 'What rests on it proves nothing low. What is high counts as it stands.',
+  /** Beside a cassette's figures on a custody sheet. */
+  beside: 'gear in doubt, see notes',
   sheet: ({ gear, gearNumber, foundOn, found, effect, sampleNumbers }: DoubtOnSheet) =>
-    `${gearTitle(gear, gearNumber)} was found bad on ${formatDay(foundOn, 'en')}: ${written(found)}; ${standing[effect]}. ${sampleNumbers.length === 1 ? 'Cassette' : 'Cassettes'} ${formatList(sampleNumbers, 'en')} ${sampleNumbers.length === 1 ? 'rests' : 'rest'} on it${gear === 'lot' ? '' : ', with the flows and volumes above'}.`,
+    `${gearTitle(gear, gearNumber)} was found bad on ${formatDay(foundOn, 'en')}: ${written(found)}; ${standing[effect]}. ${sampleNumbers.length === 1 ? 'Cassette' : 'Cassettes'} ${formatList(sampleNumbers, 'en')} ${sampleNumbers.length === 1 ? 'rests' : 'rest'} on it${gear === 'lot' ? '' : ', with the flows and volumes printed here'}.`,
 };
 
 interface NoticeGear {

@@ -23,7 +23,7 @@ import { blank, box, check, result, sample, slice, workday } from '../findings/s
 import { oracle } from '../house/oracles.ts';
 import { exposureInput } from './exposureDays.ts';
 import { determinationInput, measurementOf, noticeInput } from './papers.ts';
-import { expectInsideMargins, measure, textOf } from './readPages.ts';
+import { expectInsideMargins, measure, rowsOf, textOf } from './readPages.ts';
 import { fonts, sheetWith } from './sheets.ts';
 
 const out = 'tests/out/papers/gear';
@@ -124,9 +124,19 @@ describe('what each one says', () => {
 
   test('the custody sheet names the cassettes: a pump of one, a lot of all, blanks too', () => {
     const text = textOf(readers.custody(stays, torn));
-    expect(text).toContain('Cassette 120019 rests on it, with the flows and volumes above.');
+    expect(text).toContain('Cassette 120019 rests on it, with the flows and volumes printed here.');
     expect(text).toMatch(/Lot L-7 was found bad on 12 January 2027: filters were torn; not settled yet\./);
     expect(text).toMatch(/Cassettes 120019 and \d+ rest on it\./);
+    const [doubted] = doubtsOnSheet(boxId, day(stays));
+    const numbers = ['410010', '410012'];
+    const model = custodyPages(
+      sheetWith(3),
+      'letter',
+      measure,
+      doubted ? [{ ...doubted, sampleNumbers: numbers }] : [],
+    );
+    const beside = rowsOf(model, 'cassettes').map((row) => row.at(-1));
+    expect(beside).toEqual(['gear in doubt, see notes', 'none', 'gear in doubt, see notes']);
   });
 
   test('a measurement that a higher one of the same day judges rests on the gear of that one', () => {
