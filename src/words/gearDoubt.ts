@@ -35,7 +35,7 @@ export const en = {
   whatHint: 'Such as: reads 8 % high against the soap film; filters of the lot were torn',
   foundOn: 'Found on',
   fromOn: 'Doubtful from',
-  fromHint: 'As a rule the day of its last good check. Empty means: ever since it is in the book',
+  fromHint: 'As a rule the day of its last good check. Empty means: ever since it was entered in the book',
   untilOn: 'Doubtful until',
   untilHint: 'Empty means: until it is settled',
   turned: 'The last day lies before the first. Look at both days again',
@@ -52,7 +52,7 @@ export const en = {
     gone: 'This is not in the book. It may come with a file of another device.',
     found: (found: string, day: string) => `Found on ${formatDay(day)}: ${found}`,
     span: (from: string | null, until: string | null) =>
-      `Doubtful ${from === null ? 'ever since it is in the book' : `from ${formatDay(from)}`}${until === null ? ', until it is settled' : ` until ${formatDay(until)}`}`,
+      `Doubtful ${from === null ? 'ever since it was entered in the book' : `from ${formatDay(from)}`}${until === null ? ', until it is settled' : ` until ${formatDay(until)}`}`,
     nothing: 'Nothing in the book rests on it in this time.',
     countsHeading: 'What rests on it',
     counts: {

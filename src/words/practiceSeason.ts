@@ -85,7 +85,7 @@ export const season = {
     cassettesBill: 'CB-3',
     rented: 'One pump for five days',
     calibrated: 'Flow meter RT-5',
-    twice: 'Entered twice: it is the bill of the same number above',
+    twice: 'Entered twice: it is the bill of the day before',
   },
   paper: {
     title: 'EXAMPLE',
