@@ -1,5 +1,6 @@
 /** The day that was made ready: the evening with its papers, the morning that asks again, the run sheet that begins from it. */
 import { expect } from '@playwright/test';
+import { en as shift } from '#words/shift.ts';
 import { en as tomorrow } from '#words/tomorrowScreen.ts';
 import { address, go, pagesOf } from './dutySteps.ts';
 import { fitInEnglish, numberOnCassette } from './fieldSteps.ts';
@@ -46,8 +47,8 @@ export async function papers(notebook: Notebook): Promise<Numbers> {
   const listed = await labelsListed(notebook);
   // One for each wearer, the spare that was named, two blanks for two samples (a tenth of them, never under two).
   expect([...listed].map(([whose, { length }]) => [whose, length])).toEqual([
-    [ines, 1],
     [tomas, 1],
+    [ines, 1],
     ['Spare', 1],
     ['Field blank', 2],
   ]);
@@ -107,9 +108,10 @@ export async function morning(notebook: Notebook, shiftId: string, numbers: Numb
   await says(notebook, `${tomas}: the worker declined; still to do`);
 
   await notebook.at('06:35');
-  await tap(notebook, new RegExp(`^${ines}: pump P-11`));
+  // The action of the page is for whoever is still to wear one, not for the first who was named and declined.
+  await tap(notebook, shift.actions.prepareOne(ines));
   await heading(notebook, 'Prepare a worker');
-  for (const name of [new RegExp(`^${ines}`), /^P-11, ?flow before 2\.00|^P-11/, /^M37-2208/, /^Window restorer/])
+  for (const name of [new RegExp(`^${ines}`), /^P-11/, /^M37-2208/, /^Window restorer/])
     await expect(page.getByRole('radio', { name })).toBeChecked();
   await expect(page.getByRole('checkbox', { name: scraping })).toBeChecked();
   await expect(page.getByLabel('Number for the cassette')).toHaveValue(numbers.ines);
