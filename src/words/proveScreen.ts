@@ -35,7 +35,7 @@ const levelAnswers: Readonly<Record<ToComeBelow['couldShow'], string>> = {
 export const en = {
   heading: 'Will this sample prove anything?',
   intro:
-    'Asked before the sample is taken. What follows says what it could show at best. It proves nothing and ends no duty.',
+    'Asked before the sample is taken. What follows says what it could show at best. It proves nothing and takes nothing off what is to do.',
   fields: {
     rule: 'Whose limits?',
     rules: { federal: 'The federal rule for construction', california: "California's rule for construction" },

@@ -13,6 +13,8 @@ export interface Planned {
   readonly shiftMin: number;
   readonly sampledMin: number;
   readonly cassettesCount: number;
+  /** Minutes after which a filter holds all that the method lets it, at the dust guessed; left out: not known. */
+  readonly lastsMin?: number;
 }
 
 const term = {
@@ -35,11 +37,13 @@ export const boundOf = (plan: Planned): Term => boundOfMinutes.of(termsOf(plan))
 
 export const highestOf = ({ estimate }: Term): number => upperOf(estimate);
 
-/** Minutes that n cassettes may be on together: by the method's volumes, and no longer than the shift. */
-function windowOf({ cassettesCount, flowLPerMin, shiftMin }: Planned, method: Method | undefined) {
+/** Minutes that n cassettes may be on together: by the method's volumes, until their filters are full, and no longer than the shift. */
+function windowOf({ cassettesCount, flowLPerMin, shiftMin, lastsMin }: Planned, method: Method | undefined) {
   const { low = null, high = null } = method?.volume ?? {};
   const at = (volumeL: number): number => (volumeL * cassettesCount) / flowLPerMin;
-  return { leastMin: low === null ? 0 : at(low), mostMin: high === null ? shiftMin : Math.min(shiftMin, at(high)) };
+  const ends = [shiftMin, ...(high === null ? [] : [at(high)])];
+  if (lastsMin !== undefined) ends.push(lastsMin * cassettesCount);
+  return { leastMin: low === null ? 0 : at(low), mostMin: Math.min(...ends) };
 }
 
 const flowAllowed = (flowLPerMin: number, method: Method | undefined): boolean => {

@@ -15,6 +15,10 @@ export function rangeOf(value: number, stated: Method['volume'] | Method['flow']
   return { low, high, source, stands };
 }
 
+/** Without the last digits of binary fractions. */
+export const fullAfterMin = ({ minutesToLimit }: Pick<LoadingAhead, 'minutesToLimit'>): number =>
+  Number(highestOf(minutesToLimit).toPrecision(12));
+
 export function loadingAhead(
   plan: Planned,
   dustMgPerM3: number | null,
@@ -30,7 +34,7 @@ export function loadingAhead(
   const fullMin = highestOf(minutesToLimit);
   const changes = sideOf(fullMin, plan.sampledMin / plan.cassettesCount) < 0;
   // part minutes are not used: the filter is changed before it is full
-  const lastsMin = Math.max(1, Math.floor(Number(fullMin.toPrecision(12))));
+  const lastsMin = Math.max(1, Math.floor(fullAfterMin({ minutesToLimit })));
   const cassettesCount = changes ? Math.ceil(plan.sampledMin / lastsMin) : plan.cassettesCount;
   return {
     dustMgPerM3,

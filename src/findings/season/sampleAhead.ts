@@ -13,7 +13,7 @@ import { methodById } from '#reference/methods.ts';
 import { curvesOf } from './aheadCurves.ts';
 import type { SampleAhead, SampleAheadInput } from './aheadFinding.ts';
 import { boundOf, type Planned, termsOf, toComeBelow } from './aheadLevels.ts';
-import { loadingAhead, rangeOf } from './aheadMethod.ts';
+import { fullAfterMin, loadingAhead, rangeOf } from './aheadMethod.ts';
 import { aheadReasons, blocksOf } from './aheadReasons.ts';
 
 export type {
@@ -53,6 +53,8 @@ export function sampleAhead(input: SampleAheadInput): SampleAhead {
   const volumeL = (sampledMin / cassettesCount) * flowLPerMin;
   const { actionLevel } = limitSetOn(input.on, 'CA').set;
   const loading = loadingAhead(plan, input.dustMgPerM3, method);
+  // a filter that is full before the minutes are over shows nothing low, whatever its figures
+  const dusty: Planned = loading ? { ...plan, lastsMin: fullAfterMin(loading) } : plan;
   const found = {
     kind: 'ahead' as const,
     input,
@@ -60,10 +62,10 @@ export function sampleAhead(input: SampleAheadInput): SampleAhead {
     dayBound: dayBound.of({ n, R, Q }),
     bound: boundOf(plan),
     boundOfOne: boundOf({ ...plan, cassettesCount: 1 }),
-    share: toComeBelow(plan, shareOfActionLevel * actionLevelUgPerM3, method),
-    actionLevel: toComeBelow(plan, actionLevelUgPerM3, method),
-    pel: toComeBelow(plan, input.pelUgPerM3, method),
-    california: { ...toComeBelow(plan, shareOfActionLevel * actionLevel.value, method), source: actionLevel.source },
+    share: toComeBelow(dusty, shareOfActionLevel * actionLevelUgPerM3, method),
+    actionLevel: toComeBelow(dusty, actionLevelUgPerM3, method),
+    pel: toComeBelow(dusty, input.pelUgPerM3, method),
+    california: { ...toComeBelow(dusty, shareOfActionLevel * actionLevel.value, method), source: actionLevel.source },
     volume,
     leastSeen: concentration.of({ m: R, V: volume }),
     volumeRange: rangeOf(volumeL, method?.volume),

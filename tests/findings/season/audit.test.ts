@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { findDuties } from '#findings/duties/findDuties.ts';
 import { type DayAheadInput, dayAhead } from '#findings/season/dayAhead.ts';
 import { planStanding } from '#findings/season/plan.ts';
+import { type SampleAheadInput, sampleAhead } from '#findings/season/sampleAhead.ts';
 import type { Book, PlanRecord } from '#records/book.ts';
 import { type Day, type Job, jobBook, reported, tess, worked } from '../duties/jobBook.ts';
 import { base, factId } from '../sliceRegisters.ts';
@@ -88,5 +89,38 @@ describe('a place is filled once, and surely', () => {
       expect(states(job, plans)).toEqual(['toDo']);
     }
     expect(planStanding([...book.plans.values()][0] as PlanRecord, book, duties).slots[0]?.why).toBe('otherTasks');
+  });
+});
+
+describe('a sample ahead promises no less than what it could leave open', () => {
+  // NIOSH 7082 (READ): 200 to 1500 L, at most 2 mg of dust on a filter
+  const ahead = (more: Partial<SampleAheadInput> = {}) =>
+    sampleAhead({
+      ...{ methodId: 'niosh-7082', reportingLimitUg: 10, flowLPerMin: 2, shiftMin: 480, cassettesCount: 1 },
+      ...{ shareOfActionLevel: 1, dustMgPerM3: null, actionLevelUgPerM3: 30, pelUgPerM3: 50, on: '2026-11-25' },
+      ...more,
+    });
+  it('a filter that is full before the day is over', () => {
+    // by hand: 1 x 10 / (0.48 x 2) = 10.4 is under 30. At 5 mg/m3 it is full after 2000 / (2 x 5) = 200 min; 10 x 480 / (0.96 x 200) = 25
+    expect(ahead().actionLevel.couldShow).toBe('yes');
+    expect(ahead({ dustMgPerM3: 5 }).actionLevel).toMatchObject({
+      couldShow: 'withOtherMinutes',
+      minutesNeededMin: 167,
+    });
+    // at 10 mg/m3 after 100 min, which is 50: under neither; and 200 L are just reached
+    expect(ahead({ dustMgPerM3: 10 })).toMatchObject({ actionLevel: { couldShow: 'no' }, pel: { couldShow: 'no' } });
+    // with three cassettes of 160 min each: 3 x 10.4 = 31.25
+    const three = ahead({ dustMgPerM3: 5, cassettesCount: 3 });
+    expect([three.actionLevel.couldShow, three.pel.couldShow]).toEqual(['no', 'yes']);
+  });
+  it('exactly at a level is not below it', () => {
+    // 28.8 / (0.48 x 2) = 30
+    expect(ahead({ reportingLimitUg: 28.8 }).actionLevel).toMatchObject({ couldShow: 'no', minutesNeededMin: null });
+    expect(ahead({ reportingLimitUg: 28.79 }).actionLevel.couldShow).toBe('yes');
+    // 14.4 x 480 / (0.96 x 240) = 30: one minute more
+    expect(ahead({ reportingLimitUg: 14.4, sampledMin: 240 }).actionLevel).toMatchObject({ minutesNeededMin: 241 });
+  });
+  it('minutes beyond the shift draw no air for the day', () => {
+    expect(ahead({ sampledMin: 900 }).bound).toEqual(ahead().bound);
   });
 });
