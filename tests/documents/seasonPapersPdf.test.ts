@@ -51,7 +51,7 @@ test.skipIf(!qpdf || !pdfinfo || !pdfdetach).each(['tomorrow', 'labels'] as cons
     for (const part of [/Tagged:\s+yes/, /Title:\s+\S/, sizes[name]]) expect(info).toMatch(part);
     pdfdetach?.(['-save', '1', '-o', `${out}/${name}.json`, path]);
     expect(JSON.parse(readFileSync(`${out}/${name}.json`, 'utf8'))).toEqual(JSON.parse(JSON.stringify(made.values)));
-    const tree = pdfinfo?.(['-struct-text', path]) ?? '';
+    const tree = pdfinfo?.(['-struct', path]) ?? '';
     expect(tree.match(/Figure/g)?.length ?? 0).toBe(name === 'labels' ? labels.length : 0);
     expect(tree.match(/THead/g)?.length ?? 0).toBe(name === 'labels' ? 0 : 1);
     // the code is told in words to whoever has the paper read aloud

@@ -9,15 +9,22 @@ export type OracleName = 'pdfinfo' | 'pdftotext' | 'pdffonts' | 'pdfdetach' | 'p
 /** Runs the program; standard output as text. Throws with its complaint when it ends with an error. */
 export type Oracle = (args: readonly string[]) => string;
 
-const missing = new Set<OracleName>();
+const known = new Map<OracleName, Oracle | null>();
 
-/** The oracle, or null when it is not here. Throws under CI=true. */
+/** The oracle, or null when it is not here; looked for once a file. Throws under CI=true. */
 export function oracle(name: OracleName): Oracle | null {
+  const found = known.get(name);
+  if (found !== undefined) return found;
+  const looked = lookFor(name);
+  known.set(name, looked);
+  return looked;
+}
+
+function lookFor(name: OracleName): Oracle | null {
   const probe = spawnSync(name, [name === 'qpdf' ? '--version' : '-v'], { encoding: 'utf8' });
   if (probe.error) {
     if (process.env.CI === 'true') throw new Error(`oracle missing: ${name}`);
-    if (!missing.has(name)) console.warn(`oracle missing, its checks are left out: ${name}`);
-    missing.add(name);
+    console.warn(`oracle missing, its checks are left out: ${name}`);
     return null;
   }
   return (args) => {
