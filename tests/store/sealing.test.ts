@@ -21,6 +21,8 @@ const at = (name: string): string => join(folder, name);
 /** Three blocks of the format and a rest, all bytes different from their neighbours. */
 const content = Uint8Array.from({ length: 3 * 65_536 + 777 }, (_, index) => (index * 7 + (index >> 8)) & 255);
 let sealed = new Uint8Array();
+/** The same content and passphrase, sealed by the library itself with little work: for what does not turn on the work. */
+let light = new Uint8Array();
 const bytesOf = async (blob: Blob): Promise<Uint8Array<ArrayBuffer>> => new Uint8Array(await blob.arrayBuffer());
 const textOf = (bytes: Uint8Array): string => Buffer.from(bytes).toString('latin1');
 const fileOf = (text: string): Blob => new Blob([Buffer.from(text, 'latin1')]);
@@ -29,6 +31,11 @@ const headBytes = (bytes: Uint8Array): number => textOf(bytes).indexOf('\n', tex
 
 beforeAll(async () => {
   sealed = await bytesOf(await seal(new Blob([content]), passphrase));
+  const encrypter = new Encrypter();
+  encrypter.setPassphrase(passphrase);
+  encrypter.setScryptWorkFactor(10);
+  light = Uint8Array.from(await encrypter.encrypt(content));
+  expect(headBytes(light)).toBe(headBytes(sealed));
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 afterEach(() => vi.unstubAllGlobals());
@@ -78,17 +85,17 @@ describe('a sealed file', () => {
 
   test('is opened whatever case, blanks and hyphens the words are typed with', async () => {
     for (const typed of ['  Walnut EASEL gravel-canine  unicorn\tlantern — oboe ', passphrase.replaceAll(' ', '-')])
-      expect(await unseal(new Blob([sealed]), typed)).toMatchObject({ kind: 'opened' });
+      expect(await unseal(new Blob([light]), typed)).toMatchObject({ kind: 'opened' });
   });
 
   test('tells how far it is, and stops when asked to', async () => {
     const told: Progress[] = [];
-    await unseal(new Blob([sealed]), passphrase, { onProgress: (progress) => told.push(progress) });
+    await unseal(new Blob([light]), passphrase, { onProgress: (progress) => told.push(progress) });
     expect(told.at(0)).toMatchObject({ step: 'opening', done: 0 });
     expect(told.at(-1)?.done).toBeGreaterThan(content.length - 1);
     const stop = new AbortController();
     const onProgress = (): void => stop.abort();
-    expect(await unseal(new Blob([sealed]), passphrase, { onProgress, signal: stop.signal })).toEqual(
+    expect(await unseal(new Blob([light]), passphrase, { onProgress, signal: stop.signal })).toEqual(
       refused('stopped'),
     );
     await expect(seal(new Blob([content]), passphrase, { signal: stop.signal })).rejects.toThrow(/abort/i);
@@ -97,19 +104,19 @@ describe('a sealed file', () => {
 
 describe('what cannot be opened says why', () => {
   const changed = (where: number): Blob => {
-    const bytes = Uint8Array.from(sealed);
+    const bytes = Uint8Array.from(light);
     bytes[where] = (bytes[where] ?? 0) ^ 1;
     return new Blob([bytes]);
   };
 
   test('another passphrase', async () => {
-    expect(await unseal(new Blob([sealed]), `${passphrase} oboe`)).toEqual(refused('wrongPassphrase'));
-    expect(await unseal(new Blob([sealed]), '')).toEqual(refused('wrongPassphrase'));
+    expect(await unseal(new Blob([light]), `${passphrase} oboe`)).toEqual(refused('wrongPassphrase'));
+    expect(await unseal(new Blob([light]), '')).toEqual(refused('wrongPassphrase'));
   });
 
   test('one bit turned over, in each block, in the nonce and in the header’s own seal', async () => {
-    const head = headBytes(sealed);
-    for (const where of [head + 3, head + 16, head + 16 + 65_552, sealed.length - 1])
+    const head = headBytes(light);
+    for (const where of [head + 3, head + 16, head + 16 + 65_552, light.length - 1])
       expect(await unseal(changed(where), passphrase), `byte ${where}`).toEqual(refused('damaged'));
     expect(await unseal(changed(head - 20), passphrase)).toEqual(refused('damaged'));
     // Salt and wrapped key: nobody can tell these from a wrong passphrase.
@@ -117,10 +124,10 @@ describe('what cannot be opened says why', () => {
   });
 
   test('cut anywhere, also exactly between two blocks, and with more behind it', async () => {
-    const head = headBytes(sealed);
-    for (const to of [30, 60, head - 1, head, head + 16, head + 16 + 65_552, sealed.length - 1])
-      expect(await unseal(new Blob([sealed.slice(0, to)]), passphrase), `cut at ${to}`).toEqual(refused('damaged'));
-    expect(await unseal(new Blob([sealed, new Uint8Array(20)]), passphrase)).toEqual(refused('damaged'));
+    const head = headBytes(light);
+    for (const to of [30, 60, head - 1, head, head + 16, head + 16 + 65_552, light.length - 1])
+      expect(await unseal(new Blob([light.slice(0, to)]), passphrase), `cut at ${to}`).toEqual(refused('damaged'));
+    expect(await unseal(new Blob([light, new Uint8Array(20)]), passphrase)).toEqual(refused('damaged'));
   });
 
   test('headers that ask for too much, or for something else, are refused before any work is done', async () => {
@@ -166,7 +173,7 @@ describe('what cannot be opened says why', () => {
   });
 
   test('armour: any line end opens, any fault is damage', async () => {
-    const text = armor.encode(sealed);
+    const text = armor.encode(light);
     for (const good of [text, text.replaceAll('\n', '\r\n'), `\n  \n${text}\n\n`])
       expect(await unseal(fileOf(good), passphrase)).toMatchObject({ kind: 'opened' });
     const lines = text.split('\n');
