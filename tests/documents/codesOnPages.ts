@@ -47,6 +47,6 @@ function cut(page: GreyPage, box: Box) {
 
 /** Texts of all codes inside a box. */
 export async function codesIn(page: GreyPage, box: Box): Promise<string[]> {
-  const found = await readBarcodes(cut(page, box) as ImageData, { formats: ['QRCode'], tryHarder: true });
+  const found = await readBarcodes(cut(page, box) as ImageData, { formats: ['QRCode'] });
   return found.filter(({ isValid }) => isValid).map(({ text }) => text);
 }
