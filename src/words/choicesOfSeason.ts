@@ -2,7 +2,7 @@
 export const choicesOfSeason: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   choice: {
     all: 'everyone of the crew',
-    random: 'drawn by lot',
+    random: 'drawn at random',
     highest: 'the worker expected to breathe most',
   },
   because: {

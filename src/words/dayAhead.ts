@@ -1,6 +1,6 @@
 /** What would a day look like? A prediction, said as one: it proves nothing, and what is presumed of the tasks stands. */
 import type { PieceAhead } from '#findings/season/dayAhead.ts';
-import { formatDay, formatQuantity } from './quantity.ts';
+import { formatDay, formatInWorking, formatQuantity } from './quantity.ts';
 
 const samples = (n: number): string => (n === 1 ? '1 sample' : `${n} samples`);
 
@@ -13,7 +13,7 @@ const from: Readonly<Record<PieceAhead['from'], (soundCount: number) => string>>
 export const en = {
   heading: 'What would a day look like?',
   intro:
-    'Minutes at each task, with what earlier samples of the same work found. It is a prediction. It proves nothing, ends no duty, and what is presumed of the tasks stands until they are measured.',
+    'Minutes at each task, with what earlier samples of the same work found. It is a prediction. It proves nothing and takes nothing off what is to do; what is presumed of the tasks stands until they are measured.',
   prediction: 'Prediction',
   notFinding: 'Predicted, not measured',
   fields: {
@@ -60,6 +60,8 @@ export const en = {
   sampleOn: (number: string, day: string) => `${number}, ${formatDay(day)}`,
   reportedOn: (day: string) => `An 8-hour average reported to us, ${formatDay(day)}`,
   value: (ugPerM3: number) => formatQuantity(ugPerM3, 'µg/m³'),
+  /** As the rule writes it. */
+  limit: (ugPerM3: number) => formatInWorking(ugPerM3, 'µg/m³'),
   someone: 'A worker who is not in the book',
 };
 

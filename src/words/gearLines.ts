@@ -23,6 +23,8 @@ export const lines = {
   twelveMonths: 'twelve months after its certificate: the day itself is not written down',
   lastWorn: (day: string) => `last worn ${formatDay(day)}`,
   neverWorn: 'not worn yet',
+  charged: 'charged to the full',
+  neverCharged: 'no charge to the full is written down',
   chargedSince: 'charged to the full since',
   notChargedSince: 'no charge to the full since is written down',
   due: (day: string) => `calibration due ${formatDay(day)}`,
@@ -52,12 +54,19 @@ export const heldOver = (held: GearHeadStanding['held'] | undefined): string | u
 const joined = (parts: readonly (string | null)[]): string => parts.filter((part) => part !== null).join(', ');
 const bad = ({ doubtful }: GearHeadStanding): string | null => (doubtful ? lines.doubtful : null);
 
+/** 'Since' is said only of one that was worn. */
+function chargeText({ chargedSinceWorn, lastWornOn }: PumpStanding): string | null {
+  if (chargedSinceWorn === null) return null;
+  if (lastWornOn === null) return chargedSinceWorn ? lines.charged : lines.neverCharged;
+  return chargedSinceWorn ? lines.chargedSince : lines.notChargedSince;
+}
+
 export const pumpDetail = (pump: PumpStanding): string =>
   joined([
     bad(pump),
     pump.make,
     pump.lastWornOn === null ? lines.neverWorn : lines.lastWorn(pump.lastWornOn),
-    pump.chargedSinceWorn === null ? null : pump.chargedSinceWorn ? lines.chargedSince : lines.notChargedSince,
+    chargeText(pump),
     pump.held === null ? null : heldText(pump),
   ]);
 

@@ -81,7 +81,8 @@ export const en = {
     picture: (name: string) => `Flow change of ${name}, run by run`,
     seen: (runs: number, beyond: number) =>
       `${count(runs, 'run', 'runs')}; ${beyond === 0 ? 'none changed' : `${count(beyond, 'changed', 'changed')}`} more than the first line on either side. Below zero the pump had weakened.`,
-    x: (fromOn: string, toOn: string) => `${monthText(fromOn)} to ${monthText(toOn)}`,
+    x: (fromOn: string, toOn: string) =>
+      monthText(fromOn) === monthText(toOn) ? monthText(fromOn) : `${monthText(fromOn)} to ${monthText(toOn)}`,
     month: (on: string) => monthText(on).slice(0, 3),
     y: 'Change, %',
     limit: (pct: number) => `${pct < 0 ? '\u2212' : '+'}${formatQuantity(Math.abs(pct), '%')}`,

@@ -51,7 +51,7 @@ export const en = {
   notKnown: 'not known',
   notKnownBut: (known: string) => `not known; ${known} of it is`,
   explained: {
-    planned: 'Every place of the plans, done or still to do.',
+    planned: 'Every measurement that the plans name, done or still to do.',
     spent: 'Bills that were entered, those struck left out.',
     toCome: 'Taken or still to do, and not yet billed.',
   },
@@ -75,10 +75,10 @@ export const en = {
     'One box for each job, and field blanks for each day of sampling by the default rule.',
     'Everything rented counts once for each day of sampling, with the first job of that day.',
     'Results wanted sooner, a consultant, calibration and other costs are in no plan: they count when they are billed, or when you say here how many.',
-    'Places without a day count at today’s prices.',
+    'Those without a day count at today’s prices.',
   ],
   slots: (n: number, open: number) =>
-    `${n === 1 ? '1 worker and day' : `${n} workers and days`} planned${open === 0 ? '' : `, ${open} of them without a day`}`,
+    `${n === 1 ? '1 measurement' : `${n} measurements`} planned${open === 0 ? '' : `, ${open} of them without a day`}`,
   jobs: 'By job',
   spend: 'Enter a bill',
   strike: 'Strike this entry',

@@ -43,7 +43,7 @@ const states: Readonly<Record<Exclude<SlotFinding['state'], 'toDo'>, string>> = 
 export const en = {
   heading: 'Plan a measurement',
   looking: 'Looking through the book …',
-  intro: 'A plan says whom to measure and when. It proves nothing and ends no duty.',
+  intro: 'A plan says whom to measure and when. It proves nothing and takes nothing off what is to do.',
   work: {
     heading: 'The work',
     change: 'Change the work',
@@ -74,7 +74,7 @@ export const en = {
     choice: 'Which of them to measure',
     choices: {
       all: 'All of them',
-      random: 'Some, drawn by lot',
+      random: 'Some, drawn at random',
       highest: 'The one who is expected to breathe most lead',
     },
     choiceHints: {
@@ -85,14 +85,14 @@ export const en = {
     highest: 'Who is expected to breathe most',
     reason: 'Why this worker',
     reasonHint: 'Such as: works closest to the paint, longest, without dust collection',
-    everyoneSmall: (crew: number) => `In a crew of ${crew} everyone is measured: a lot would leave out too much.`,
+    everyoneSmall: (crew: number) => `In a crew of ${crew} everyone is measured: a draw would leave out too much.`,
     drawn: (sample: number, crew: number, chance: string) =>
       `Of ${crew} workers ${sample} are measured: with a chance of ${chance} one of the most exposed tenth is among them.`,
     working: 'How the number comes about',
     chanceLabel: 'Chance that one of the most exposed tenth is among them',
-    draw: 'Draw the lot',
-    drawAgain: 'The lot is drawn. Draw it anew',
-    drawMissing: 'Draw the lot first.',
+    draw: 'Draw the names',
+    drawAgain: 'The names are drawn. Draw them anew',
+    drawMissing: 'Draw the names first.',
     drawNames: (missing: number) =>
       `${count(missing, 'worker has', 'workers have')} no name here yet. Everyone who may be drawn must be named first.`,
     chosen: (names: readonly string[]) => `To be measured: ${formatList(names)}.`,

@@ -1,6 +1,6 @@
 /** What to know of a sample before it is taken, one sentence for each reason of findings/season/sampleAhead. */
 import type { AheadReason, AheadReasonKey } from '#findings/season/sampleAhead.ts';
-import { formatMinutes, formatQuantity } from './quantity.ts';
+import { formatInWorking, formatMinutes, formatQuantity } from './quantity.ts';
 
 type Params = Readonly<Record<string, number | string>>;
 
@@ -42,7 +42,7 @@ const reasons: Readonly<Record<AheadReasonKey, (params: Params) => string>> = {
   longerThanMethod: (p) =>
     `One cassette would be on for ${formatMinutes(num(p, 'cassetteMin'))}; the method speaks of up to ${formatMinutes(num(p, 'hours') * 60)}.`,
   changeCassette: (p) =>
-    `At ${formatQuantity(num(p, 'dustMgPerM3'), 'mg/m³')} of dust the filter is full early: change the cassette after ${formatMinutes(num(p, 'changeAfterMin'))}. That makes ${cassettes(num(p, 'cassettesCount'))}, and the day stays open up to ${level(p, 'boundUgPerM3')}. A look at the filter decides, not this sum.`,
+    `At ${formatInWorking(num(p, 'dustMgPerM3'), 'mg/m³')} of dust the filter is full early: change the cassette after ${formatMinutes(num(p, 'changeAfterMin'))}. That makes ${cassettes(num(p, 'cassettesCount'))}, and the day stays open up to ${level(p, 'boundUgPerM3')}. A look at the filter decides, not this sum.`,
   dustNotSaid: () =>
     'Nobody said how dusty it will be: how long one filter lasts is not known. Look at the filter through the shift.',
   loadNotStatedByMethod: () => 'What was read of this method states no load that a filter may carry.',

@@ -46,7 +46,7 @@ export const en = {
   heading: 'What to measure next',
   looking: 'Looking through the book …',
   intro:
-    'Each task group of this firm, in order of need. The list reads what the book holds. A plan, a prediction or a figure of others ends no duty: only a valid measurement does.',
+    'Each task group of this firm, in order of need. The list reads what the book holds. A plan, a prediction or a figure of others takes nothing off what is to do: only a valid measurement does.',
   empty: {
     heading: 'Begin here',
     first:
@@ -74,7 +74,7 @@ export const en = {
   reliablePast: (untilOn: string) => `The last one that a job could rest on was too old after ${formatDay(untilOn)}.`,
   due: (day: string, overdue: boolean) =>
     overdue ? `Another one has been due since ${formatDay(day)}.` : `Another one is due by ${formatDay(day)}.`,
-  blockedHeading: 'What stands in the way of a low finding',
+  blockedHeading: 'Why nothing low is shown yet',
   ruleNotHeld: 'The rule that governs there is not held complete: figures are shown, and no dates are set.',
   openPlan: (open: number, all: number) =>
     open === 0
@@ -85,7 +85,7 @@ export const en = {
   planLine: (group: string, season: string | null) => (season === null ? group : `${group}, ${season}`),
   othersHeading: 'What others measured',
   othersProve:
-    'These figures prove nothing about your work: the same task differs ten to a hundred times from job to job, and most are of half an hour. They end no duty and support no finding.',
+    'These figures prove nothing about your work: the same task differs ten to a hundred times from job to job, and most are of half an hour. They take nothing off what is to do, and nobody can rest on them.',
   ways: {
     heading: 'For the season',
     tomorrow: 'Who wears what tomorrow',

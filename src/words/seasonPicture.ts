@@ -1,6 +1,6 @@
 /** Results of a task group by date, against the limits of their day: the chart's names and the table beside it. */
 import type { PictureLimit, PicturePoint } from '#findings/season/picture.ts';
-import { formatDay, formatQuantity } from './quantity.ts';
+import { formatDay, formatInWorking } from './quantity.ts';
 
 const limitNames: Readonly<Record<PictureLimit['which'], string>> = {
   actionLevel: 'Action level',
@@ -26,9 +26,9 @@ export const en = {
   axis: '8-hour average, µg/m³',
   days: 'Day of work',
   limit: ({ which, limitUgPerM3 }: Pick<PictureLimit, 'which' | 'limitUgPerM3'>) =>
-    `${limitNames[which]} ${formatQuantity(limitUgPerM3, 'µg/m³')}`,
+    `${limitNames[which]} ${formatInWorking(limitUgPerM3, 'µg/m³')}`,
   limitLong: ({ which, limitUgPerM3, document, jurisdiction, fromOn, toOn }: PictureLimit) =>
-    `${limitNames[which]} ${formatQuantity(limitUgPerM3, 'µg/m³')}, ${document} (${jurisdiction}), on results from ${formatDay(fromOn)} to ${formatDay(toOn)}`,
+    `${limitNames[which]} ${formatInWorking(limitUgPerM3, 'µg/m³')}, ${document} (${jurisdiction}), on results from ${formatDay(fromOn)} to ${formatDay(toOn)}`,
   marks: {
     sound: 'Filled mark: nothing stands against it',
     doubtful: 'Hollow mark: in doubt, proves nothing low',

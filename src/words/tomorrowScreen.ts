@@ -31,7 +31,7 @@ export const en = {
     evening: 'The plans, and what each one wore last, stand here already. Change what is different.',
     morning: 'What was said stands here. Ask again: who came, who works at what, what the weather does.',
   },
-  proves: 'It proves nothing and ends no duty; what is done counts.',
+  proves: 'It proves nothing; what is done counts.',
   who: 'Who wears a pump',
   whoNobody: 'Tick at least one worker, or go back: a day without pumps needs no sheet.',
   noPeople: 'Nobody is in the book yet. Plan a measurement first, or write workers down in the lists.',

@@ -17,7 +17,7 @@ export const aheadNewBookTour: readonly Stop[] = [
 export const aheadPracticeTour: readonly Stop[] = [
   pick('/prove', 'filled', {
     go: to('/prove?method=niosh-7082&limit=5&flow=2&cassettes=2&dust=5'),
-    shows: /^Not like this/,
+    shows: /^Not as planned/,
     tab: true,
   }),
   pick('/day-ahead', 'filled', {
@@ -26,7 +26,7 @@ export const aheadPracticeTour: readonly Stop[] = [
       await v.page.getByRole('checkbox').first().check({ force: true });
       await fill(v, /^Minutes of piece 1/, '240');
     },
-    shows: /^This is a prediction and no finding/,
+    shows: /^This is a prediction, not a result/,
     tab: true,
   }),
   pick('/money', 'error', {

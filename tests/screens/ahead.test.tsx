@@ -61,7 +61,8 @@ describe('will this sample prove anything', () => {
   test('a filter that is full early stands against it, whatever the figures', async () => {
     // NIOSH 7082 holds 2 mg: at 2 L/min and 5 mg/m³ that is 200 minutes
     visit('/prove?method=niosh-7082&limit=5&flow=2&cassettes=2&dust=5');
-    expect(await screen.findByText(/^Not like this/)).toBeVisible();
+    // 2 * 5 * 480 / (0.48 * 2 * 15) = 333.3 minutes on two cassettes are 167 each, before either is full
+    expect(await screen.findByText(/^Not as planned\. With 5.h 34.min sampled/)).toBeVisible();
     expect(main()).toContain('One filter lasts3 h 20 min');
   });
 
@@ -142,7 +143,7 @@ describe('with the practice book', () => {
     await tap(user, 'Work it out');
     expect(screen.getByRole('alert')).toHaveTextContent('Minutes of piece 1');
     await fill(user, /^Minutes of piece 1/, '240');
-    expect(await screen.findByText(/^This is a prediction and no finding: one piece of work, 4/)).toBeVisible();
+    expect(await screen.findByText(/^This is a prediction, not a result: one piece of work, 4/)).toBeVisible();
     expect(main()).toContain('Least protection');
     expect(await journalTexts()).toEqual(before);
   });

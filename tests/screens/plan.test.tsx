@@ -84,7 +84,7 @@ test('from a larger crew nobody is drawn before everyone is named; the most expo
   await user.click(screen.getByRole('radio', { name: 'Indoors' }));
   await user.click(screen.getByRole('checkbox', { name: 'Ada Quill' }));
   await user.type(screen.getByLabelText(/^How many do this work/), '14');
-  await user.click(screen.getByRole('radio', { name: 'Some, drawn by lot' }));
+  await user.click(screen.getByRole('radio', { name: 'Some, drawn at random' }));
   // phyper of R at 90 %: of 14 twelve (methods.md F3, smooth version)
   expect(screen.getByText(/Of 14 workers 12 are measured/)).toBeVisible();
   await user.click(await button('Save the plan'));
@@ -105,12 +105,12 @@ test('the lot is drawn by the device, kept as drawn, and of ten nine are measure
   await user.click(screen.getByRole('checkbox', { name: 'Scraping paint by hand' }));
   await user.click(screen.getByRole('radio', { name: 'Indoors' }));
   for (const name of ['Ada Quill', ...people]) await user.click(screen.getByRole('checkbox', { name }));
-  await user.click(screen.getByRole('radio', { name: 'Some, drawn by lot' }));
+  await user.click(screen.getByRole('radio', { name: 'Some, drawn at random' }));
   await user.click(await button('Save the plan'));
-  expect(alerts()).toContain('Draw the lot first');
+  expect(alerts()).toContain('Draw the names first');
   // every draw is the first of what is left: the last of the crew as ticked stays out
   setPorts({ wallMs: () => Date.parse('2026-11-25T11:00:00.000Z'), random: (bytes) => void bytes.fill(0) });
-  await user.click(await button('Draw the lot'));
+  await user.click(await button('Draw the names'));
   expect(screen.getByText(/To be measured:/).textContent).not.toContain('Worker 9');
   setPorts();
   await user.click(await button('Save the plan'));

@@ -47,6 +47,7 @@ export const Around = ({ text, today, onChange, onAdd, errors }: AroundProps) =>
     <DateField
       name="day"
       label={words.day}
+      hint={screen.dayHint}
       today={today}
       value={text.day}
       onChange={(day) => onChange({ day })}

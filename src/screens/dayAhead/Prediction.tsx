@@ -42,8 +42,8 @@ export function Prediction({ ahead, book }: PredictionProps) {
         </Figure>
       )}
       <ul className={styles.list}>
-        {mayReach.pel && <li>{words.mayReach.pel(words.value(pel.value))}</li>}
-        {mayReach.actionLevel && <li>{words.mayReach.actionLevel(words.value(actionLevel.value))}</li>}
+        {mayReach.pel && <li>{words.mayReach.pel(words.limit(pel.value))}</li>}
+        {mayReach.actionLevel && <li>{words.mayReach.actionLevel(words.limit(actionLevel.value))}</li>}
         {!mayReach.actionLevel && <li>{words.saysNothing}</li>}
         {longDay && <li>{words.longDay}</li>}
       </ul>

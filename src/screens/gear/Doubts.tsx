@@ -3,10 +3,17 @@ import { effectOf } from '#findings/gear/doubtsOf.ts';
 import { Line, Lines } from '#parts/Lines.tsx';
 import { Notice } from '#parts/Notice.tsx';
 import { QuietAction } from '#parts/QuietAction.tsx';
+import type { GearDoubt } from '#records/book.ts';
 import { en as words } from '#words/gearDoubt.ts';
 import { doubtPath, type GearHere } from './gearHere.ts';
 
-export function Doubts({ here }: { readonly here: GearHere }) {
+export interface DoubtsProps {
+  readonly here: GearHere;
+  /** The one that the page's own action leads to: not offered twice. */
+  readonly atTheFoot?: GearDoubt | undefined;
+}
+
+export function Doubts({ here, atTheFoot }: DoubtsProps) {
   const doubts = here.record.doubts ?? [];
   const open = doubts.filter((doubt) => effectOf(doubt) === 'open');
   const settled = doubts.filter((doubt) => effectOf(doubt) !== 'open');
@@ -16,7 +23,9 @@ export function Doubts({ here }: { readonly here: GearHere }) {
         <Notice
           key={doubt.doubtId}
           kind="alert"
-          actions={<QuietAction to={doubtPath(here, doubt)}>{words.toDoubt}</QuietAction>}
+          actions={
+            doubt === atTheFoot ? undefined : <QuietAction to={doubtPath(here, doubt)}>{words.toDoubt}</QuietAction>
+          }
         >
           {words.open(doubt.found, doubt.foundOn)}
         </Notice>

@@ -1,16 +1,18 @@
 /** A lot of cassettes: until when it may be used, how many were used, and how many field blanks of it went into each box. */
 import { dayOf } from '#core/calendar.ts';
+import { effectOf } from '#findings/gear/doubtsOf.ts';
 import { gearStanding, type LotStanding } from '#findings/gear/gearStanding.ts';
 import { Line, Particulars } from '#parts/Lines.tsx';
 import { MainAction } from '#parts/MainAction.tsx';
 import { Page } from '#parts/Page.tsx';
 import type { Book, LotRecord } from '#records/book.ts';
+import { en as doubtWords } from '#words/gearDoubt.ts';
 import { heldOver, lines } from '#words/gearLines.ts';
 import { en as gearWords } from '#words/gearScreen.ts';
 import { formatDay } from '#words/quantity.ts';
 import { Beside, Ways } from './Beside.tsx';
 import { Doubts } from './Doubts.tsx';
-import type { GearHere } from './gearHere.ts';
+import { doubtPath, type GearHere } from './gearHere.ts';
 import { LongList } from './LongList.tsx';
 
 const words = gearWords.lot;
@@ -18,6 +20,7 @@ const words = gearWords.lot;
 export function LotPage({ here }: { readonly here: GearHere<LotRecord> }) {
   const { record, book, today } = here;
   const { media, expiresOn, held } = record;
+  const open = record.doubts?.find((doubt) => effectOf(doubt) === 'open');
   const standing = gearStanding(book, today).lots.find(({ id }) => id === record.id);
   const expiry =
     expiresOn === null ? words.noExpiry : expiresOn < today ? lines.ranOut(expiresOn) : formatDay(expiresOn);
@@ -27,7 +30,13 @@ export function LotPage({ here }: { readonly here: GearHere<LotRecord> }) {
       over={heldOver(held)}
       back="/gear"
       backText={gearWords.toGear}
-      action={<MainAction to="/gear">{gearWords.toGear}</MainAction>}
+      action={
+        open === undefined ? (
+          <MainAction to="/gear">{gearWords.toGear}</MainAction>
+        ) : (
+          <MainAction to={doubtPath(here, open)}>{doubtWords.toDoubt}</MainAction>
+        )
+      }
       aside={
         <>
           <Used record={record} book={book} />
@@ -35,7 +44,7 @@ export function LotPage({ here }: { readonly here: GearHere<LotRecord> }) {
         </>
       }
     >
-      <Doubts here={here} />
+      <Doubts here={here} atTheFoot={open} />
       <Particulars
         items={[
           [words.expiry, expiry],

@@ -51,7 +51,8 @@ function build(here: MoneyHere, typed: Typed, read: FieldReader, entry: Entry): 
 
 export function BillForm({ here }: { readonly here: MoneyHere }) {
   const { book, today, zone } = here;
-  const boxes = [...book.boxes.values()].map(({ id, packed, packedAt }) => {
+  const newestFirst = [...book.boxes.values()].sort((a, b) => b.packedAt.localeCompare(a.packedAt));
+  const boxes = newestFirst.map(({ id, packed, packedAt }) => {
     const laboratory = book.laboratories.get(packed.laboratoryId)?.name ?? '';
     return { value: id, label: screen.boxName(laboratory, dayOf(packedAt, zone)) };
   });

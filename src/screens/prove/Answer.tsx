@@ -3,7 +3,7 @@ import type { SampleAhead } from '#findings/season/sampleAhead.ts';
 import { Figure } from '#parts/Figure.tsx';
 import { WorkingView } from '#parts/WorkingView.tsx';
 import { en as words } from '#words/proveScreen.ts';
-import { formatEstimateNumber, formatMinutes, formatNumber } from '#words/quantity.ts';
+import { formatEstimateNumber, formatMinutes } from '#words/quantity.ts';
 import { aheadReasonText } from '#words/sampleAhead.ts';
 import { BoundPicture, LoadPicture } from './Curves.tsx';
 import { Levels } from './Levels.tsx';
@@ -69,8 +69,7 @@ export function Answer({ ahead }: { readonly ahead: SampleAhead }) {
       </section>
       <Figure
         label={words.charge.label}
-        value={formatNumber(ahead.charge.neededHours, 'h')}
-        unit="h"
+        value={formatMinutes(ahead.charge.neededHours * 60)}
         note={words.charge.enough[ahead.charge.enough]}
       />
     </div>

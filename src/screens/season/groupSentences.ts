@@ -1,4 +1,5 @@
 /** What is known of a group, in sentences: the last figure, until when a job may rest on it, what is presumed meanwhile, what is due. */
+import type { Estimate } from '#core/estimate.ts';
 import type { Need } from '#findings/season/need.ts';
 import type { NextToMeasure } from '#findings/season/nextToMeasure.ts';
 import type { Book } from '#records/book.ts';
@@ -25,10 +26,14 @@ function presumedOf({ presumption, last, reliable }: NextToMeasure): readonly st
   return [fitting.presumed[presumedTextKey](level(presumedAbove), level(presumedUpTo))];
 }
 
+/** 'At least 0' is no figure. */
+const saysNothing = (estimate: Estimate): boolean => estimate.kind === 'atLeast' && estimate.lower === 0;
+
 function lastOf({ last }: NextToMeasure, book: Book): readonly string[] {
   if (last === null) return [];
   const { workerId, workOn, twa8UgPerM3 } = last;
-  const value = twa8UgPerM3 === null ? words.valueUnknown : formatEstimate(twa8UgPerM3, 'µg/m³');
+  const value =
+    twa8UgPerM3 === null || saysNothing(twa8UgPerM3) ? words.valueUnknown : formatEstimate(twa8UgPerM3, 'µg/m³');
   return [words.last(workerId === null ? null : (book.people.get(workerId)?.name ?? null), workOn, value)];
 }
 
