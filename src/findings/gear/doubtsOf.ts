@@ -65,9 +65,13 @@ function lastDayOf({ untilOn, settled, foundOn }: GearDoubt): string | null {
   return settledOn < foundOn ? foundOn : settledOn;
 }
 
+/** The first day that it touches: as said, but no later than what was found; null: ever since it was entered. */
+const firstDayOf = ({ fromOn, foundOn }: GearDoubt): string | null =>
+  fromOn !== null && fromOn > foundOn ? foundOn : fromOn;
+
 export function touchesDays(doubt: GearDoubt, fromOn: string, toOn = fromOn): boolean {
-  const last = lastDayOf(doubt);
-  return (doubt.fromOn === null || doubt.fromOn <= toOn) && (last === null || fromOn <= last);
+  const [first, last] = [firstDayOf(doubt), lastDayOf(doubt)];
+  return (first === null || first <= toOn) && (last === null || fromOn <= last);
 }
 
 /** Does what rests on the gear on this day prove nothing low? */
@@ -81,9 +85,9 @@ export const isDoubtedOn = (gear: GearBeside | null | undefined, onDay: string):
 export function touchesUse(doubt: GearDoubt, workOn: string, at: string | null, days: () => DaysOfUse): boolean {
   if (touchesDays(doubt, workOn)) return true;
   const on = at?.slice(0, 10);
-  const last = lastDayOf(doubt);
+  const [first, last] = [firstDayOf(doubt), lastDayOf(doubt)];
   if (on === undefined) return false;
-  if (doubt.fromOn !== null && workOn < doubt.fromOn && on < addDays(doubt.fromOn, -1)) return false;
+  if (first !== null && workOn < first && on < addDays(first, -1)) return false;
   if (last !== null && workOn > last && on > addDays(last, 1)) return false;
   const { fromOn, toOn } = days();
   return touchesDays(doubt, fromOn, toOn);

@@ -100,6 +100,11 @@ describe('a doubt that is open, or that stays: low proves nothing, high stays hi
     expect(verdicts(day(24, [on('2026-11-24', '2027-01-10')]))[0]).toBe('unresolved');
   });
 
+  it('found on a day it is doubtful on that day, whatever later day it is said to begin on', () => {
+    const typo = doubt('pump', pumpId, { foundOn: '2026-11-24', fromOn: '2027-11-24' });
+    expect(verdicts(day(24, [typo]))[0]).toBe('unresolved');
+  });
+
   it('a run past midnight is touched on both days', () => {
     const night = sample('2026-11-26T00:00:00.000Z', '2026-11-26T08:00:00.000Z', [result(24)]);
     const book = day(24, [doubt('lot', lotId, { fromOn: '2026-11-26' })], { samples: new Map([[sampleId, night]]) });
