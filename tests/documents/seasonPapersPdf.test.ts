@@ -18,12 +18,13 @@ const labels = [
   { sampleNumber: '410075', workerId: idOf(0), blank: false },
   { sampleNumber: '410083', workerId: null, blank: true },
 ];
-const book = evening(4);
+const book = evening(6);
 const makers = {
   tomorrow: () =>
     makeTomorrowPdf({
       ...occasion,
       ...letter,
+      practice: true,
       tomorrow: tomorrowOf(book, shiftId, null),
       book,
       leastMinByWorker: new Map(),
@@ -39,8 +40,9 @@ const makers = {
 const sizes = { tomorrow: /Page size:\s+792 x 612 pts \(letter\)/, labels: /Page size:\s+175\.748 x 82\.2047 pts/ };
 
 const [qpdf, pdfinfo, pdfdetach] = [oracle('qpdf'), oracle('pdfinfo'), oracle('pdfdetach')];
+const pdftotext = oracle('pdftotext');
 
-test.skipIf(!qpdf || !pdfinfo || !pdfdetach).each(['tomorrow', 'labels'] as const)(
+test.skipIf(!qpdf || !pdfinfo || !pdfdetach || !pdftotext).each(['tomorrow', 'labels'] as const)(
   '%s: sound, tagged, titled, of its size, with its values',
   async (name) => {
     const made = await makers[name]();
@@ -54,6 +56,10 @@ test.skipIf(!qpdf || !pdfinfo || !pdfdetach).each(['tomorrow', 'labels'] as cons
     const tree = pdfinfo?.(['-struct', path]) ?? '';
     expect(tree.match(/Figure/g)?.length ?? 0).toBe(name === 'labels' ? labels.length : 0);
     expect(tree.match(/THead/g)?.length ?? 0).toBe(name === 'labels' ? 0 : 1);
+    if (name === 'tomorrow') {
+      const text = (pdftotext?.(['-layout', path, '-']) ?? '').replace(/\s+/g, ' ');
+      for (const part of ['Marisol Ibáñez Ruiz', '4 1 0 0 1 4', 'To write', 'EXAMPLE']) expect(text).toContain(part);
+    }
     // the code is told in words to whoever has the paper read aloud
     const file = readFileSync(path, 'latin1');
     if (name === 'labels') expect(file.match(/\/Alt /g)).toHaveLength(labels.length);

@@ -1,18 +1,12 @@
 /** Tomorrow's sheet: what stands on it, on how many pages, and that nothing leaves the paper. Expected texts are typed here by hand. */
-import { mkdirSync, writeFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { tomorrowPages } from '#documents/tomorrowPages.ts';
-import { makeTomorrowPdf, type TomorrowInput } from '#documents/tomorrowPdf.ts';
-import { tomorrowValues } from '#documents/tomorrowValues.ts';
+import { type TomorrowInput, tomorrowValues } from '#documents/tomorrowValues.ts';
 import { tomorrowOf } from '#findings/season/tomorrow.ts';
 import { dayPlanOf, evening, personIdOf, preparedOf } from '../findings/season/evening.ts';
 import { shiftId } from '../findings/sliceRegisters.ts';
-import { oracle } from '../house/oracles.ts';
 import { letter, occasion } from './papers.ts';
 import { expectInsideMargins, headsOf, measure, rowsOf, textOf } from './readPages.ts';
-
-const out = 'tests/out/papers';
-mkdirSync(out, { recursive: true });
 
 function inputOf(count: number, more: Partial<TomorrowInput> = {}): TomorrowInput {
   const book = more.book ?? evening(count);
@@ -93,13 +87,5 @@ describe("tomorrow's sheet", () => {
     expect(headsOf(model, 'wearers').slice(0, 2)).toEqual([1, 1]);
     expect(rowsOf(model, 'wearers')).toHaveLength(40);
     expectInsideMargins(model);
-  });
-
-  const pdftotext = oracle('pdftotext');
-  test.skipIf(pdftotext === null)('another program reads it (pdftotext)', async () => {
-    const made = await makeTomorrowPdf(inputOf(6, { practice: true }));
-    writeFileSync(`${out}/tomorrow.pdf`, made.bytes);
-    const text = (pdftotext?.(['-layout', `${out}/tomorrow.pdf`, '-']) ?? '').replace(/\s+/g, ' ');
-    for (const part of ['Marisol Ibáñez Ruiz', '4 1 0 0 1 4', 'To write', 'EXAMPLE']) expect(text).toContain(part);
   });
 });
