@@ -2,7 +2,7 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test, vi } from 'vitest';
 import { z } from 'zod';
-import { command, edited, examples, exampleText, written } from './command.ts';
+import { command, commandOver, edited, examples, exampleText, written } from './command.ts';
 import { dayText } from './writtenDay.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -11,6 +11,10 @@ const names = readdirSync(examples).map((name) => name.replace('.json', ''));
 const pathOf = (name: string): string => `${examples}/${name}.json`;
 const library = 'library-windows';
 const all = command(names.map(pathOf));
+const oregon = written('oregon', dayText([{ min: 480, before: 2, after: 2, massUg: 48 }], 0, 'OR'));
+const notAsked = written('notAsked', edited(library, { '/days/1/otherWork': undefined }));
+const voided = written('void', edited('footbridge', { '/days/0/samples/0/void': { why: 'tubing off' } }));
+const changed = commandOver([oregon, notAsked, voided]);
 
 describe('a day file is assessed', () => {
   test('every example is taken, whatever its verdict: exit 0, nothing to the error output', () => {
@@ -33,10 +37,8 @@ describe('a day file is assessed', () => {
   });
 
   test('a state with a plan of its own: figures, and whose rule governs', () => {
-    const { out, exit } = command([
-      written('oregon', dayText([{ min: 480, before: 2, after: 2, massUg: 48 }], 0, 'OR')),
-    ]);
-    expect(exit).toBe(0);
+    const out = changed.of(oregon);
+    expect(changed.exit).toBe(0);
     expect(out).toContain('OR runs its own plan and its rule is not held here.');
     expect(out).toContain('Exactly at the permissible exposure limit');
   });
@@ -53,18 +55,16 @@ describe('a day file is assessed', () => {
   });
 
   test('a blank is not refused: it keeps "below" from being said, and nothing else', () => {
-    const { exit, out } = command([written('notAsked', edited(library, { '/days/1/otherWork': undefined }))]);
+    const out = changed.of(notAsked);
     const otto = out.slice(out.indexOf('Otto, '));
-    expect(exit).toBe(0);
+    expect(changed.exit).toBe(0);
     expect(otto).toContain('Above the action level');
     expect(otto).toContain('Not settled against the permissible exposure limit');
     expect(otto).toContain('What keeps it from being settled');
   });
 
   test('a void sample keeps what it still shows', () => {
-    const { out } = command([
-      written('void', edited('footbridge', { '/days/0/samples/0/void': { why: 'tubing off' } })),
-    ]);
+    const out = changed.of(voided);
     expect(out).toContain('Sample 130019: void');
     expect(out).toMatch(/At or above the permissible exposure limit|Above the permissible exposure limit/);
   });

@@ -45,3 +45,13 @@ export function edited(name: string, changes: Readonly<Record<string, unknown>>)
   }
   return JSON.stringify(file, null, 2);
 }
+
+/** One run over several files, and what was printed of each, by its path. A file of which nothing was printed has no part. */
+export function commandOver(
+  paths: readonly string[],
+  options: readonly string[] = [],
+): Ran & { of: (path: string) => string } {
+  const ran = command([...paths, ...options]);
+  const parts = ran.out.split(/^File (?=\S+\.json$)/m).slice(1);
+  return { ...ran, of: (path) => parts.find((part) => part.startsWith(`${path}\n`)) ?? '' };
+}

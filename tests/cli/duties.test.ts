@@ -1,7 +1,7 @@
 /** The duties that the command line prints: what follows from the days of a file, as of a day. Due dates counted by hand. */
 import { describe, expect, test, vi } from 'vitest';
 import { z } from 'zod';
-import { command, edited, examples, written } from './command.ts';
+import { command, commandOver, edited, examples, written } from './command.ts';
 import { dayText } from './writtenDay.ts';
 
 vi.setConfig({ testTimeout: 60_000 });
@@ -15,7 +15,10 @@ const ofDay = (massUg: number, stateCode = 'PA', more: Record<string, unknown> =
 };
 /** 2 L/min for 480 minutes are 0.96 m³: 76.8 µg are 80 µg/m³, 48 µg exactly 50. */
 const high = written('above-the-pel', ofDay(76.8));
-const text = command([high, '--today=2026-10-26']).out;
+const atPel = written('at-the-pel', ofDay(48));
+const inOregon = written('or', ofDay(76.8, 'OR'));
+const ran = commandOver([high, atPel, inOregon], ['--today=2026-10-26']);
+const text = ran.of(high);
 const following = text.slice(text.indexOf('What follows from these days'));
 
 describe('as text', () => {
@@ -44,15 +47,15 @@ describe('as text', () => {
   });
 
   test('exactly at the PEL: six months, and what is done about it stands in the notice', () => {
-    const { out } = command([written('at-the-pel', ofDay(48)), '--today=2026-10-26']);
+    const out = ran.of(atPel);
     expect(out).toContain('every six months');
     expect(out).toContain('Say in the notice of 14 October 2026 what is done to bring the exposure down');
     expect(out).not.toContain('every three months');
   });
 
   test('where the state has its own plan: no list, one line that says whose rule', () => {
-    const { out, exit } = command([written('or', ofDay(76.8, 'OR')), '--today=2026-10-26']);
-    expect(exit).toBe(0);
+    const out = ran.of(inOregon);
+    expect(ran.exit).toBe(0);
     expect(out).toContain('No list of duties');
     expect(out).toContain(
       '- Footbridge: OR runs its own plan, and its rule is not held here. What it asks is for the state to say.',
