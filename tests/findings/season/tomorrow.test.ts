@@ -117,7 +117,7 @@ describe('what to look at first', () => {
   test.each([
     ['open', doubt(), ['pumpDoubted']],
     ['open, of earlier days', doubt({ untilOn: '2026-11-24' }), []],
-    ['open, of later days', doubt({ fromOn: '2026-11-26' }), []],
+    ['open, of later days', doubt({ foundOn: '2026-11-26', fromOn: '2026-11-26' }), []],
     [
       'settled as without effect',
       doubt({ settled: { decision: 'noEffect', trueOverRead: null, why: 'Hose only', factId: factId() } }),
