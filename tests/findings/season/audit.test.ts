@@ -6,7 +6,8 @@ import { planStanding } from '#findings/season/plan.ts';
 import { type SampleAheadInput, sampleAhead } from '#findings/season/sampleAhead.ts';
 import type { Book, PlanRecord } from '#records/book.ts';
 import { type Day, type Job, jobBook, reported, tess, worked } from '../duties/jobBook.ts';
-import { base, factId } from '../sliceRegisters.ts';
+import { doubt, settled } from '../gear/gearFacts.ts';
+import { base, factId, lot, lotId } from '../sliceRegisters.ts';
 import { plan, seasonOf } from './seasonBook.ts';
 
 const today = '2026-12-20';
@@ -122,5 +123,28 @@ describe('a sample ahead promises no less than what it could leave open', () => 
   });
   it('minutes beyond the shift draw no air for the day', () => {
     expect(ahead({ sampledMin: 900 }).bound).toEqual(ahead().bound);
+  });
+});
+
+describe('gear found bad afterwards', () => {
+  const on = '2026-11-10';
+  const one = plan({ slots: [{ workerId: tess, workOn: on }] });
+  const job = (settledAs: Parameters<typeof settled>[0] | null): Job => {
+    const doubts = [doubt('lot', lotId, { settled: settledAs && settled(settledAs) })];
+    return { days: [day(on, 12)], more: { lots: new Map([[lotId, lot({ doubts })]]) } };
+  };
+  it('what rested on it is to be measured again, until a decision says that it had no effect', () => {
+    for (const decision of [null, 'staysDoubtful', 'noEffect'] as const) {
+      const { book, duties, list } = seasonOf(job(decision), today, [one]);
+      const isLifted = decision === 'noEffect';
+      expect(planStanding(one, book, duties).slots[0]).toMatchObject(
+        isLifted ? { state: 'done' } : { state: 'toDo', why: 'doubtful' },
+      );
+      expect(list[0]?.need.kind).toBe(isLifted ? 'known' : 'again');
+      expect(list[0]?.reliable === null).toBe(!isLifted);
+      const found = dayAhead({ pieces: piece, stateCode: 'TX', on: today }, book, duties);
+      // presumed of scraping: up to 500
+      expect(upperOf(found)).toBeCloseTo(isLifted ? 12 : 500, 9);
+    }
   });
 });
