@@ -3,13 +3,15 @@
  * full disk as browsers tell it, by aborting the transaction. After each run the rows are read out of the engine itself and must be
  * exactly those from before or exactly those from after, as the answer said; then the book is opened again and goes on.
  */
+import { isDeepStrictEqual } from 'node:util';
 import { expect } from 'vitest';
 import { verifyChain, writerOf } from '#records/chain.ts';
 import { forgetRun } from '#store/clock.ts';
-import { databaseNames, type JournalRow } from '#store/database.ts';
+import { type DerivedRow, databaseNames, type JournalRow } from '#store/database.ts';
 import { setPorts } from '#store/device.ts';
 import { forgetDrafts } from '#store/drafts.ts';
-import { derivedRows } from '#store/lookup.ts';
+import { derivedRow } from '#store/folding.ts';
+import { factsByKey } from '#store/lookup.ts';
 import { setDerivedComplete } from '#store/marks.ts';
 import { closeBook, openBooks } from '#store/opening.ts';
 import { rebuildSettled } from '#store/rebuild.ts';
@@ -45,11 +47,20 @@ export interface State {
 
 const disposable = new Set(['derived', 'unreadable', 'persisted']);
 
+/** The engine replaces rows and never changes one, and copies of a device share them: one line is made of each. */
+const lines = new WeakMap<object, string>();
+function lineOf(row: Readonly<Record<string, unknown>>): string {
+  const { id, link, text, about } = row;
+  const line = lines.get(row) ?? JSON.stringify({ id, link, text, about });
+  lines.set(row, line);
+  return line;
+}
+
 function stateOf(device: TestDevice): State {
   const rows = rowsIn(device, databaseNames.book);
   const of = (store: string) => (rows.get(store) ?? []) as readonly Record<string, unknown>[];
   return {
-    journal: of('journal').map(({ id, link, text, about }) => JSON.stringify({ id, link, text, about })),
+    journal: of('journal').map(lineOf),
     beside: [
       ...of('files').map(({ hash, bytes }) => `file ${hash} ${(bytes as Uint8Array).length}`),
       ...of('drafts').map(({ key, value }) => `draft ${key} ${JSON.stringify(value)}`),
@@ -58,7 +69,7 @@ function stateOf(device: TestDevice): State {
   };
 }
 
-export const alike = (a: State, b: State): boolean => JSON.stringify(a) === JSON.stringify(b);
+export const alike = (a: State, b: State): boolean => isDeepStrictEqual(a, b);
 
 export interface Mode {
   readonly name: string;
@@ -91,6 +102,18 @@ function differing(expected: State, found: State) {
   const [wanted, held] = [linesOf(expected), linesOf(found)];
   const lost = wanted.filter((line) => !held.includes(line));
   return { lost: short(lost), tooMuch: short(held.filter((line) => !wanted.includes(line))) };
+}
+
+/** Folded from the journal alone. Most records are the same in thousands of runs: each is folded once from the same facts. */
+const folded = new Map<string, DerivedRow | null>();
+function foldedFrom(journal: readonly JournalRow[]): DerivedRow[] {
+  const rows = [...factsByKey(journal)].map(([key, facts]) => {
+    const from = JSON.stringify([key, facts.map(({ id, text, link }) => [id, text, link])]);
+    const row = folded.get(from) ?? derivedRow(key, facts);
+    folded.set(from, row);
+    return row;
+  });
+  return rows.filter((row) => row !== null).sort(byKey);
 }
 
 const byKey = (a: { key: string }, b: { key: string }): number => (a.key < b.key ? -1 : 1);
@@ -137,7 +160,9 @@ export function faultsOf(clock: TestClock, runningId: string, tally: Tally) {
     expect(bookState(), what).toMatchObject({ kind: 'open', rebuilding: null });
     const { db } = theSession();
     const journal = await db.journal.orderBy('id').toArray();
-    expect((await db.records.toArray()).sort(byKey), what).toEqual([...derivedRows(journal).values()].sort(byKey));
+    const [held, wanted] = [(await db.records.toArray()).sort(byKey), foldedFrom(journal)];
+    // The strict comparison of the platform is quick; what differs for it is told by the other.
+    if (!isDeepStrictEqual(held, wanted)) expect(held, what).toEqual(wanted);
     for (const writer of new Set(journal.map(({ id }) => writerOf(id)))) expectChain(journal, writer, what);
     clock.forward(600_000);
     const holds = journal.some(({ about }) => about.includes(`sample:${runningId}`));
@@ -196,9 +221,16 @@ export function faultsOf(clock: TestClock, runningId: string, tally: Tally) {
   return { everyRequest };
 }
 
+/** Chains that were verified, entry by entry: most runs end with the same. */
+const sound = new Set<string>();
+
 /** Entries of a writer from the first on, or after a gap: what stands side by side is linked. */
 function expectChain(journal: readonly JournalRow[], writer: string, what: string): void {
   const rows = journal.filter(({ id }) => writerOf(id) === writer);
   const gapAt = rows.findIndex(({ id }, at) => Number(id.slice(-8)) !== at + 1);
-  expect(verifyChain(gapAt === -1 ? rows : rows.slice(0, gapAt)), what).toBeNull();
+  const whole = gapAt === -1 ? rows : rows.slice(0, gapAt);
+  const as = JSON.stringify(whole.map(({ id, text, link }) => [id, text, link]));
+  if (sound.has(as)) return;
+  expect(verifyChain(whole), what).toBeNull();
+  sound.add(as);
 }
