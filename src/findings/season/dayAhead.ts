@@ -76,7 +76,9 @@ function adviceOf(pieces: readonly PieceAhead[], average: Term | null, limits: L
     const highest = highestSeen(samples);
     return highest ? [recorded('highestSeen', 'µg/m³', highest, [])] : [];
   });
-  const figures = [...pieces.map(({ concentration }) => concentration), ...(average ? [average] : []), ...seen];
+  // a presumed level is no figure that was found: the rule says what is enough for it, as where a worker is prepared
+  const found = pieces.filter(({ from }) => from !== 'presumed').map(({ concentration }) => concentration);
+  const figures = [null, ...found, ...(average ? [average] : []), ...seen];
   return highestAdvice(figures.map(by)) ?? by(null);
 }
 

@@ -72,6 +72,13 @@ test('the highest counts for protection, not the middle', () => {
   expect(gsd ? upperOf(gsd.estimate) : 0).toBeCloseTo(4.0827, 4);
 });
 
+test('what is presumed alone asks for what the rule says of it, as where a worker is prepared', () => {
+  // 29 CFR 1926.62(d)(2)(i): up to ten times the PEL; 1910.134(d)(3)(i)(A), Table 1: a half mask is 10. No figure was found at its edge.
+  expect(predict([], [{ taskIds: ['handScraping'], durationMin: 240 }]).advice.leastApf).toBe(10);
+  // Over ten hours 400 / 10 = 40 may be reached, and 500 / 40 = 12.5: the next of the table is 25.
+  expect(predict([], [{ taskIds: ['handScraping'], durationMin: 600 }]).advice.leastApf).toBe(25);
+});
+
 test('work of which nothing is known is never nothing', () => {
   // manual scraping is presumed above 50 and up to 500: 500 × 240 / 480 = 250
   const presumed = predict([setUp('2026-11-12', 4)], [{ taskIds: ['handScraping'], durationMin: 240 }]);
