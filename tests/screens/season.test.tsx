@@ -146,8 +146,9 @@ describe('what follows', () => {
   test('more than thirty days at or above the action level, workers of another firm, duties done and to do', () => {
     const many = [...found.exposureDays.values()].filter(({ moreThanThirty }) => moreThanThirty);
     expect(many.map(({ workerId }) => named(workerId)).sort()).toEqual(['Maya Mallet', 'Rex Rivet']);
-    const others = [...book.people.values()].filter(({ employer }) => employer !== null).map(({ name }) => name);
-    expect(others.sort()).toEqual(['Clem Clamp', 'Fay Ferrule', 'Gus Gantry', 'Ned Needle', 'Sam Scaffold']);
+    expect([...book.people.values()].filter(({ employer }) => employer !== null)).toHaveLength(1);
+    // more than seven of them make the lists to choose from long ones
+    expect([book.people.size, book.pumps.size]).toEqual([7, 7]);
     const kinds = new Set(found.duties.map(({ kind, done }) => `${kind} ${done === null ? 'open' : 'done'}`));
     const some = [
       'programme done',
@@ -182,12 +183,12 @@ describe('the season ahead', () => {
     expect(slots().filter(({ state, why }) => state === outcome || why === outcome)).not.toEqual([]);
   });
 
-  test('whom the plans name: everyone of a small crew, nine of ten by lot, one with the reason; one is given up', () => {
+  test('whom the plans name: everyone of a small crew, some of ten by lot, one with the reason; one is given up', () => {
     const plans = [...book.plans.values()];
-    // dhyper of R: with 9 of 10 drawn, one of the top one is among them in 90 % (tests/core/crewSample.test.ts)
-    expect(plans.filter(({ choice }) => choice === 'random').map((one) => [one.crewCount, one.slots.length])).toEqual([
-      [10, 9],
-    ]);
+    const byLot = plans.filter(({ choice }) => choice === 'random');
+    expect(byLot.map(({ crewCount, slots }) => [crewCount, slots.length])).toEqual([[10, 9]]);
+    const drawn = byLot.flatMap((plan) => plan.slots.map(({ workerId }) => named(workerId)));
+    expect([...new Set(drawn)].sort()).toEqual(['Maya Mallet', 'Rex Rivet', 'Sam Scaffold']);
     expect(plans.filter(({ choice, reason }) => choice === 'highest' && reason !== null)).toHaveLength(1);
     expect(plans.filter(({ dropped }) => dropped !== null && dropped.why !== null)).toHaveLength(1);
   });

@@ -23,7 +23,6 @@ export function seasonGearEntries(ids: SeasonIds, { at, fact, on }: SeasonClock)
     fact(then, 'lotAdded.v1', { lotId, lotNumber, media: practice.media, expiresOn });
   return [
     pump(ids.pumpSeven, named.rentedPump),
-    pump(ids.oldPump, named.oldPump),
     lot(ids.oldLot, named.lots.old, on(-20)),
     lot(ids.newLot, named.lots.newer, on(-640)),
     fact(then, 'meterAdded.v1', {
@@ -34,6 +33,10 @@ export function seasonGearEntries(ids: SeasonIds, { at, fact, on }: SeasonClock)
         { readLPerMin: 2, trueLPerMin: 2.02 },
         { readLPerMin: 4, trueLPerMin: 4.04 },
       ],
+    }),
+    fact(then, 'meterAdded.v1', {
+      ...{ meterId: ids.oldMeter, meterKind: 'dryPiston', serial: named.oldMeter, certificateOn: on(700) },
+      ...{ dueOn: on(335), calibrationTemperatureC: null, calibrationPressureKPa: null, pairs: [] },
     }),
     fact(then, 'meterAdded.v1', {
       ...{ meterId: ids.lentPiston, meterKind: 'dryPiston', serial: named.lentPiston },
@@ -53,7 +56,7 @@ export function seasonGear(ids: SeasonIds, { at, fact, on }: SeasonClock): NewFa
   const [fallen, leaking] = [newId(), newId()];
   return [
     held(118, { ...pump, gearId: ids.pumpOne, held: 'owned' }),
-    held(30, { ...pump, gearId: ids.oldPump, held: 'owned', retired: true }, named.retired),
+    held(30, { ...pump, gear: 'meter', gearId: ids.oldMeter, held: 'owned', retired: true }, named.retired),
     held(12, { ...pump, gearId: ids.pumpSeven, held: 'rented', from: named.hire, backOn: on(-9) }),
     held(40, { ...pump, gear: 'meter', gearId: ids.lentPiston, held: 'lent', from: words.subcontractor }),
     fact(at(38, '17:00'), 'certificateEntered.v1', {

@@ -16,13 +16,12 @@ const names = [
     'pumpSix',
   ] as const),
   ...(['oldPiston', 'consultants', 'inspectors', 'reliance'] as const),
-  ...(['tess', 'bo', 'una', 'gus', 'clem', 'ned', 'fay'] as const),
-  ...(['pumpSeven', 'oldPump', 'tubeTwo', 'lentPiston', 'oldLot', 'newLot'] as const),
+  ...(['pumpSeven', 'oldMeter', 'tubeTwo', 'lentPiston', 'oldLot', 'newLot'] as const),
   ...(['planWalls', 'planTakeOut', 'planStripping'] as const),
 ];
 
 export type SeasonIds = PracticeIds & Readonly<Record<(typeof names)[number], string>>;
-export type Worker = 'first' | 'second' | 'dora' | 'rex' | 'maya' | 'sam' | 'una' | 'ned';
+export type Worker = 'first' | 'second' | 'dora' | 'rex' | 'maya' | 'sam';
 
 export const seasonIds = (ids: PracticeIds): SeasonIds =>
   ({ ...ids, ...Object.fromEntries(names.map((name) => [name, newId()])) }) as SeasonIds;

@@ -120,10 +120,10 @@ export const measuredShifts: readonly Shift[] = [
   },
   // with the new guns: one with the laboratory, one still in the lock box
   {
-    ...{ ...onBridge, daysAgo: 5, crew: ['una', 'ned'] },
+    ...{ ...onBridge, daysAgo: 5, crew: ['maya', 'sam'] },
     measured: [
-      { worker: 'una', massUg: 0, waits: 'withTheLaboratory' },
-      { worker: 'ned', massUg: 0, waits: 'notSent' },
+      { worker: 'maya', massUg: 0, waits: 'withTheLaboratory' },
+      { worker: 'sam', massUg: 0, waits: 'notSent' },
     ],
   },
 ];

@@ -9,9 +9,6 @@ import type { SeasonIds } from './seasonIds.ts';
 /** The season began so many days ago. */
 export const beganDaysAgo = 119;
 
-/** More of the footbridge's crew, of ours and of the subcontractor's. */
-const gang = ['tess', 'bo', 'una', 'gus', 'clem', 'ned', 'fay'] as const;
-
 export function seasonRegisters(ids: SeasonIds, { at, fact, on, today, zone }: SeasonClock): NewFact[] {
   const then = at(beganDaysAgo, '06:00');
   const person = (who: keyof typeof words.people, language: 'en' | 'es', job: string): NewFact =>
@@ -33,7 +30,6 @@ export function seasonRegisters(ids: SeasonIds, { at, fact, on, today, zone }: S
     person('rex', 'en', ids.steelPainter),
     person('maya', 'es', ids.steelPainter),
     person('sam', 'en', ids.steelPainter),
-    ...gang.map((who) => person(who, 'en', ids.steelPainter)),
     fact(then, 'employmentStated.v1', { personId: ids.maya, fromOn: on(beganDaysAgo), toOn: null }),
     site(ids.bridge, words.bridge, 'outdoors'),
     site(ids.readingRoom, words.readingRoom, 'indoors'),
