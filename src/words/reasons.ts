@@ -8,6 +8,9 @@ const litres = (value: string | number | undefined): string => formatQuantity(Nu
 const min = (value: string | number | undefined): string => formatMinutes(Number(value));
 const micrograms = (value: string | number | undefined): string => formatQuantity(Number(value), 'µg');
 
+/** What somebody typed, with its full stop. */
+const ended = (text: string): string => (/[.!?…]$/.test(text.trim()) ? text.trim() : `${text.trim()}.`);
+
 const mishaps: Readonly<Record<string, string>> = {
   wet: 'The cassette got wet',
   dropped: 'The cassette was dropped',
@@ -172,7 +175,7 @@ export const reasonSentences: Readonly<Record<ReasonKey, (p: Params) => string>>
     'Two people say different things of the same minutes; what leaves the most lead stands until one of them is put right.',
   regularNotSaid: () => 'It is not said whether this was a regular day.',
   notRegular: (p) =>
-    `Not a regular day: ${p.why === '' ? 'no reason written' : p.why} The figure stands; it supports no step-down.`,
+    `Not a regular day: ${ended(p.why === '' ? 'no reason written' : String(p.why))} The figure stands; it supports no step-down.`,
   stateRuleNotHeld: (p) =>
     `In ${p.stateCode} another rule may govern than the one held here; the figures are shown without a list of duties.`,
   stateNotKnown: () => 'The state of the site is not known, so nobody can say whose rule governs.',

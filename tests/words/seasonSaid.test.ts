@@ -1,8 +1,13 @@
 /** Sentences of the season ahead: nothing that only pads, nothing that is no figure, nothing said of what never was. */
 import { expect, test } from 'vitest';
 import type { PumpStanding } from '#findings/gear/gearStanding.ts';
+import { reason } from '#findings/reason.ts';
+import type { NextToMeasure } from '#findings/season/nextToMeasure.ts';
+import type { Book } from '#records/book.ts';
+import { knownOf } from '#screens/season/groupSentences.ts';
 import { pumpDetail } from '#words/gearLines.ts';
 import { en as gear } from '#words/gearScreen.ts';
+import { reasonSentence } from '#words/reasons.ts';
 import { aheadReasonText } from '#words/sampleAhead.ts';
 import { en as picture } from '#words/seasonPicture.ts';
 
@@ -25,4 +30,17 @@ test('"since" is said only of a pump that was worn', () => {
 test('one month is named once under the picture', () => {
   expect(gear.flow.x('2026-10-01', '2026-10-30')).toBe('October 2026');
   expect(gear.flow.x('2026-09-01', '2026-10-30')).toBe('September 2026 to October 2026');
+});
+
+test('what somebody typed gets its full stop, once', () => {
+  for (const why of ['Rained off at two', 'Rained off at two.'])
+    expect(reasonSentence(reason('notRegular', [], { why }))).toMatch(/: Rained off at two\. The figure stands/);
+});
+
+test('a figure that is at least nothing is no figure', () => {
+  const last = { workerId: null, workOn: '2026-10-01', twa8UgPerM3: { kind: 'atLeast', lower: 0 } };
+  const rest = { reliable: null, dueOn: null, overdue: false, ruleHeld: true, need: { dueOn: null } };
+  const presumption = { presumedTextKey: 'notListed', presumedAbove: null, presumedUpTo: null };
+  const [said] = knownOf({ last, presumption, ...rest } as unknown as NextToMeasure, {} as Book);
+  expect(said).toBe('Last measured on 1 October 2026: average not known yet.');
 });
