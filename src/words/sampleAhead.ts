@@ -20,7 +20,7 @@ const reasons: Readonly<Record<AheadReasonKey, (params: Params) => string>> = {
   noTimeSuffices: (p) =>
     `No time suffices. Even with the whole shift sampled, cassettes that all come back below the reporting limit leave the day open up to ${level(p, 'wholeUgPerM3')}, which is not under ${level(p)}. The laboratory would have to report from less than ${formatQuantity(num(p, 'reportingLimitUg'), 'µg')}, or the flow would have to be higher.`,
   otherMinutes: (p) =>
-    `As planned the day stays open up to ${level(p, 'boundUgPerM3')}. To come under ${level(p)} it takes ${formatMinutes(num(p, 'neededMin'))} sampled in all.`,
+    `The minutes planned do not do. To come under ${level(p)} it takes ${formatMinutes(num(p, 'neededMin'))} sampled in all.`,
   splittingCostsProof: (p) =>
     `Splitting the day costs proof: each cassette brings its own reporting limit. ${cassettes(num(p, 'cassettesCount'))} leave the day open up to ${level(p, 'allUgPerM3')}; one alone up to ${level(p, 'oneUgPerM3')}.`,
   restUnsampled: (p) =>
