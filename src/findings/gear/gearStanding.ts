@@ -20,19 +20,22 @@ export type {
   PumpStanding,
 } from './standings.ts';
 
-/** The end of the last time it was on a worker; above every instant while it is on one. */
-function lastWornAt(runs: readonly SampleRecord[]): string | null {
-  let last: string | null = null;
-  for (const { stopped } of runs) {
-    const at = stopped?.at ?? '\uffff';
-    if (last === null || at > last) last = at;
-  }
-  return last;
+/** The end of the last time it was on a worker. */
+const lastWornAt = (runs: readonly SampleRecord[]): string | null =>
+  runs
+    .flatMap(({ stopped }) => (stopped ? [stopped.at] : []))
+    .reduce<string | null>((last, at) => (last === null || at > last ? at : last), null);
+
+/** Null where it was never worn and no charge noted, and while it is on a worker. */
+function chargedSince(runs: readonly SampleRecord[], filledAt: string | null, anyNoted: boolean) {
+  if (runs.some(({ stopped }) => !stopped)) return null;
+  const worn = lastWornAt(runs);
+  if (worn === null) return anyNoted ? filledAt !== null : null;
+  return filledAt !== null && filledAt >= worn;
 }
 
 function pumpStanding(pump: PumpRecord, book: Book, today: string): PumpStanding {
   const runs = indexOf(book).runsByPump.get(pump.id)?.runs ?? [];
-  const worn = lastWornAt(runs);
   const charges = [...(pump.charges ?? [])].sort((a, b) => (a.at < b.at ? -1 : 1));
   const last = charges.at(-1);
   const filled = charges.filter(({ full }) => full).at(-1);
@@ -42,7 +45,7 @@ function pumpStanding(pump: PumpRecord, book: Book, today: string): PumpStanding
     make: pump.model,
     lastCharge: last ? { at: last.at, full: last.full, by: last.by } : null,
     lastWornOn: runs.reduce<string | null>((day, { workOn }) => (day === null || workOn > day ? workOn : day), null),
-    chargedSinceWorn: worn === null ? (last ? filled !== undefined : null) : filled !== undefined && filled.at >= worn,
+    chargedSinceWorn: chargedSince(runs, filled?.at ?? null, last !== undefined),
     lastChanges: changes.flatMap((sample) => {
       const point = flowPointOf(sample, book);
       return point ? [{ sampleId: sample.id, workOn: sample.workOn, changePct: point.changePct }] : [];

@@ -23,7 +23,7 @@ export interface PumpStanding extends GearHeadStanding {
   readonly make: string | null;
   readonly lastCharge: { readonly at: string; readonly full: boolean; readonly by: string | null } | null;
   readonly lastWornOn: string | null;
-  /** Fully charged after it was last worn; null: never worn and no charge noted. */
+  /** Fully charged after it was last worn; null: never worn and no charge noted, or on a worker now. */
   readonly chargedSinceWorn: boolean | null;
   /** Changes of flow over its last samples, newest first, in per cent of the flow before. */
   readonly lastChanges: readonly { readonly sampleId: string; readonly workOn: string; readonly changePct: number }[];

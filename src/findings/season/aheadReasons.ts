@@ -6,12 +6,13 @@ import { highestOf } from './aheadLevels.ts';
 
 type Found = Omit<SampleAhead, 'reasons' | 'blocks' | 'curves'>;
 
-/** Each leaves a sample doubtful when it is taken so (src/findings/reason.ts). */
+/** Each leaves a sample doubtful when it is taken so (src/findings/reason.ts), or asks of the method what it cannot find. */
 const blocking: ReadonlySet<AheadReasonKey> = new Set([
   'flowOutsideMethod',
   'volumeBelowMethod',
   'volumeAboveMethod',
   'changeCassette',
+  'limitBelowDetection',
 ]);
 
 export const blocksOf = (reasons: readonly AheadReason[]): readonly AheadReasonKey[] =>

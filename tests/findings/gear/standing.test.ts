@@ -88,6 +88,8 @@ describe('pumps', () => {
     expect(standing({ charges: [charge('2026-07-01T20:59:00.000Z')] })?.chargedSinceWorn).toBe(false);
     expect(standing({ charges: [charge('2026-07-01T22:00:00.000Z')] })?.chargedSinceWorn).toBe(true);
     expect(standing({ charges: [charge('2026-07-01T22:00:00.000Z', false)] })?.chargedSinceWorn).toBe(false);
+    const running = [...book().samples].map(([id, sample]) => [id, { ...sample, stopped: null }] as const);
+    expect(gearStanding({ ...book(), samples: new Map(running) }, '2026-07-02').pumps[0]?.chargedSinceWorn).toBeNull();
     const never = gearStanding({ ...book(), samples: new Map() }, '2026-07-02').pumps[0];
     expect(never).toMatchObject({ chargedSinceWorn: null, lastWornOn: null });
   });

@@ -136,6 +136,12 @@ test('how long one filter lasts: 2 mg, of 7082 alone', () => {
   expect(keys({ methodId: 'niosh-7702', dustMgPerM3: 5 })).toContain('loadNotStatedByMethod');
 });
 
+test('a reporting limit under what the method finds is not to be had with it', () => {
+  // NIOSH 7082 issue 2 p. 1, READ: 2.6 µg a sample
+  expect(ahead({ reportingLimitUg: 2.5 }).blocks).toEqual(['limitBelowDetection']);
+  expect(ahead({ reportingLimitUg: 2.6 }).blocks).toEqual([]);
+});
+
 test('the charge is what its owner says', () => {
   expect(ahead().charge).toEqual({ neededHours: 8, saidHours: null, enough: 'notSaid' });
   expect(ahead({ chargeHours: 8 }).charge.enough).toBe('yes');
