@@ -87,7 +87,7 @@ describe('reading a label', () => {
     seen = [right];
     await waitFor(() => expect(onRead).toHaveBeenCalledExactlyOnceWith(right));
     expect(screen.getByRole('status')).toHaveTextContent(`Read: ${right.split('').join(' ')}`);
-    expect(stop).toHaveBeenCalledOnce();
+    await waitFor(() => expect(stop).toHaveBeenCalledOnce());
     expect(await openButton()).toBeVisible();
   });
 

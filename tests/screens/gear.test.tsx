@@ -47,10 +47,10 @@ describe('the list', () => {
     await screen.findByRole('heading', { level: 2, name: 'To see to' });
     for (const name of ['Pumps', 'Flow meters', 'Cassette lots'])
       expect(screen.getByRole('heading', { level: 2, name })).toBeVisible();
-    // worn 28 days ago with the other two, never charged in the book
+    // two pumps were worn and never charged in the book; a third is on a worker now
     expect(
       screen.getAllByText(/no charge to the full is written down since it was worn on/).length,
-    ).toBeGreaterThanOrEqual(3);
+    ).toBeGreaterThanOrEqual(2);
     // its certificate is from 250 days ago, due 115 days from now
     expect(screen.getByRole('link', { name: /^DP-2.*Dry piston, calibration due 20 March 2027/ })).toBeVisible();
   });
@@ -101,7 +101,7 @@ describe('a pump', () => {
     await user.click(await field(/^Out of use/));
     await write(user, 'Why is it taken out of use?', 'Given back');
     await user.click(await button('Save whose it is'));
-    expect(await screen.findByText('Out of use')).toBeVisible();
+    expect(await screen.findByText('Out of use', { ignore: 'label' })).toBeVisible();
     expect((await facts('gearHeld.v1')).slice(-2).map(({ why }) => why)).toEqual([null, 'Given back']);
     visit('/gear');
     await screen.findByText(/^Pump P-15: no charge/);

@@ -91,8 +91,8 @@ describe('the first page of a device', () => {
     const all = await samples();
     expect(all.filter(({ sampleKind }) => sampleKind === 'blank')).toHaveLength(2);
     expect(all.filter(({ follows }) => follows !== null)).toHaveLength(1);
-    // sixteen cassettes of the season, three and two blanks of yesterday
-    expect(all.filter(({ results }) => results.length > 0)).toHaveLength(21);
+    // nineteen cassettes of the season, three and two blanks of yesterday
+    expect(all.filter(({ results }) => results.length > 0)).toHaveLength(24);
     expect(all.filter(({ putOn, stopped }) => putOn !== null && stopped === null)).toHaveLength(1);
     expect((await facts('bookOpened.v1'))[0]?.body.practice).toBe(true);
   });
