@@ -57,7 +57,10 @@ const onPath = (name) =>
     .split(delimiter)
     .some((folder) => existsSync(join(folder, name)) || existsSync(join(folder, `${name}.exe`)));
 
+/** The same browser without a window of its own: it takes a fifth less of a small machine. */
+const windowless = '/usr/bin/chromium-headless-shell';
 const browserPlaces = [
+  windowless,
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome',
@@ -79,6 +82,7 @@ function bringByApt(names) {
 
 /** Path of a Chromium: one on this machine, else brought by the system's packages, else by the test library. */
 export async function browser() {
+  if (!process.env.CHROMIUM_PATH && !existsSync(windowless)) bringByApt(['chromium-headless-shell']);
   if (!knownBrowser()) bringByApt(['chromium']);
   const found = knownBrowser();
   if (found) return found;

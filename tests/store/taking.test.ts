@@ -135,7 +135,7 @@ describe('what a device does meanwhile', () => {
     return withFault(fault, async () => takeIn(shown));
   };
   /** Requests are many: by prime steps through all of them. */
-  const places = Array.from({ length: 12 }, (_, index) => 1 + index * 661);
+  const places = Array.from({ length: 8 }, (_, index) => 1 + index * 991);
 
   test.each([false, true])(
     'a connection lost, for ever: %j, at many requests: the same file goes on',
