@@ -5,7 +5,7 @@ import type { GearDoubtOf } from '#findings/gear/touched.ts';
 import { en as gear } from './gear.ts';
 import { restsOn, restsWithin } from './gearDoubt.ts';
 import { en } from './gearScreen.ts';
-import { formatDay } from './quantity.ts';
+import { formatDay, inSentence } from './quantity.ts';
 
 type MeterKind = keyof typeof gear.meter.kinds;
 
@@ -67,7 +67,7 @@ export const pumpDetail = (pump: PumpStanding): string =>
     pump.make,
     pump.lastWornOn === null ? lines.neverWorn : lines.lastWorn(pump.lastWornOn),
     chargeText(pump),
-    pump.held === null ? null : heldText(pump),
+    pump.held === null ? null : inSentence(heldText(pump)),
   ]);
 
 function dueDetail({ dueOn, due }: MeterStanding): string {
@@ -80,7 +80,7 @@ export const meterDetail = (meter: MeterStanding): string =>
     bad(meter),
     gear.meter.kinds[meter.meterKind as MeterKind] ?? null,
     dueDetail(meter),
-    meter.held === null ? null : heldText(meter),
+    meter.held === null ? null : inSentence(heldText(meter)),
   ]);
 
 export const lotDetail = (lot: LotStanding): string =>

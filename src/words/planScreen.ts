@@ -129,9 +129,9 @@ export const en = {
     heading: (group: string) => group,
     over: (season: string | null) => (season === null ? 'Plan' : `Plan, ${season}`),
     summary: (done: number, under: number, toDo: number) =>
-      `${count(done, 'place is', 'places are')} done, ${under} under way, ${toDo} still to do.`,
+      `${count(done, 'measurement is', 'measurements are')} done, ${under} under way, ${toDo} still to do.`,
     proves:
-      'A place is done once a valid measurement fills it. What the rule asks follows from measurements, never from this plan.',
+      'A planned measurement is done once a valid one of this worker and this work is there. What the rule asks follows from measurements, never from this plan.',
     dropped: (why: string | null) => (why === null ? 'This plan was given up.' : `This plan was given up: ${why}`),
     places: 'Whom, and on which day',
     place: (name: string, day: string | null) =>
@@ -180,8 +180,8 @@ export const en = {
     stays: 'It stays to do until a valid measurement fills it.',
     taken: 'This worker is planned for that day already.',
     missing: 'Say which of the two.',
-    gone: 'This place is not in the plan any more.',
-    noDay: 'This place has no day yet. Give it one first.',
+    gone: 'This measurement is not in the plan any more.',
+    noDay: 'This measurement has no day yet. Give it one first.',
   },
 };
 

@@ -37,7 +37,7 @@ const needs: Readonly<Record<NeedKind, (said: NeedSaid) => string>> = {
   dueAgain: (said) => withWhom(`To be measured again${byWhen(said)}`, said),
   dueSoon: (said) => withWhom(`Due again soon${byWhen(said)}`, said),
   resultOwed: (said) => withWhom('A cassette is on its way; its result is owed', said),
-  planned: (said) => withWhom('Nothing is due, and places of a plan are open', said),
+  planned: (said) => withWhom('Nothing is due, and planned measurements are still to do', said),
   notMeasuredNoWork: (said) => withWhom('Not measured, and this work was not done lately', said),
   known: () => 'Measured; nothing is due now.',
 };
@@ -78,8 +78,8 @@ export const en = {
   ruleNotHeld: 'The rule that governs there is not held complete: figures are shown, and no dates are set.',
   openPlan: (open: number, all: number) =>
     open === 0
-      ? `The plan is done: ${count(all, 'place', 'places')}`
-      : `Open the plan: ${open} of ${count(all, 'place', 'places')} still to do`,
+      ? `The plan is done: ${count(all, 'measurement', 'measurements')}`
+      : `Open the plan: ${open} of ${count(all, 'measurement', 'measurements')} still to do`,
   plansHeading: 'Plans',
   plansNone: 'Nothing is planned yet.',
   planLine: (group: string, season: string | null) => (season === null ? group : `${group}, ${season}`),

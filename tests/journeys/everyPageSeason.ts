@@ -48,7 +48,7 @@ export const seasonPracticeTour: readonly Stop[] = [
       await expect(v.page.getByText(/still to do\.$/)).toBeVisible({ timeout: 20_000 });
       v.known.set('plan', address(v).slice('/plan/'.length));
     },
-    shows: /^A place is done once/,
+    shows: /^A planned measurement is done once/,
     tab: true,
   }),
   pick('/plan/:planId', 'filled', {

@@ -72,7 +72,7 @@ test('from an empty book to a plan, a day that starts from it, and a flow meter 
       ],
       day: '9/15/2026',
     });
-    await says(notebook, '0 places are done, 0 under way, 2 still to do.');
+    await says(notebook, '0 measurements are done, 0 under way, 2 still to do.');
     await planIt(notebook, {
       task: tearing,
       setting: 'Indoors',
@@ -87,7 +87,7 @@ test('from an empty book to a plan, a day that starts from it, and a flow meter 
       highest: { name: hollis, reason: 'Sands all day, and closest to the paint' },
       day: '9/22/2026',
     });
-    await says(notebook, '0 places are done, 0 under way, 1 still to do.');
+    await says(notebook, '0 measurements are done, 0 under way, 1 still to do.');
     await says(notebook, 'Sands all day, and closest to the paint');
     await openSeason(notebook);
     /*
@@ -136,7 +136,7 @@ test('from an empty book to a plan, a day that starts from it, and a flow meter 
     await says(notebook, /^Below the action level, 30.µg\/m³$/);
 
     await go(notebook, `/plan/${scrapingId}`);
-    await says(notebook, '1 place is done, 0 under way, 1 still to do.');
+    await says(notebook, '1 measurement is done, 0 under way, 1 still to do.');
     await says(notebook, 'Still to do: declined');
     await says(notebook, 'Done, measured on 15 September 2026');
     await notebook.picture('plan-one-done');
@@ -161,7 +161,7 @@ async function afterResult(notebook: Notebook): Promise<void> {
   expect(await groupsInOrder(notebook, [scraping, tearing, sanding])).toEqual([sanding, tearing, scraping]);
   await expect(page.getByText('Not measured yet.')).toHaveCount(2);
   await says(notebook, new RegExp(`^Last measured on 15 September 2026, ${ines}: 10\\.0.µg/m³`));
-  await says(notebook, 'Nothing is due, and places of a plan are open.');
+  await says(notebook, 'Nothing is due, and planned measurements are still to do.');
   // Twelve months, 29 CFR 1926.62(d)(3)(iii).
   await says(notebook, 'A job may rest on a measurement of it until 15 September 2027 at the latest.');
   await notebook.picture('season-after');
@@ -238,5 +238,5 @@ async function doubted(notebook: Notebook, ids: Readonly<Record<'dayId' | 'sampl
   await says(notebook, /^Below the action level, 30.µg\/m³$/);
   await notebook.picture('day-settled');
   await go(notebook, `/plan/${planId}`);
-  await says(notebook, '1 place is done, 0 under way, 1 still to do.');
+  await says(notebook, '1 measurement is done, 0 under way, 1 still to do.');
 }

@@ -66,7 +66,7 @@ test('two workers, one written down here, are planned for a day, and the group s
   const { body } = (await lastFact('measurementPlanned.v1')) ?? {};
   expect(body).toMatchObject({ setting: 'indoors', taskIds: ['handScraping'], crewCount: 2, reportingLimitUg: 2.5 });
   expect(body?.slots).toHaveLength(2);
-  expect(screen.getByText(/0 places are done, 0 under way, 2 still to do/)).toBeVisible();
+  expect(screen.getByText(/0 measurements are done, 0 under way, 2 still to do/)).toBeVisible();
   visit('/season');
   expect(await screen.findByRole('heading', { level: 2, name: 'Scraping paint by hand, indoors' })).toBeVisible();
   expect(screen.getByText(/^Not measured yet/)).toBeVisible();
