@@ -135,7 +135,14 @@ function settlementOf(
 function doubtsOf(input: FoldInput): Beside {
   const facts = inTime(input.facts, 'gearDoubted.v1');
   const settling = facts.map(({ body }) => settlementOf(body, input));
-  const doubts = facts.map(({ id, body }, at) => ({ ...body, factId: id, settled: settling[at]?.settled ?? null }));
+  const certifiedOn = ofKind(input.facts, 'certificateEntered.v1')
+    .map(({ body }) => body.certificateOn)
+    .sort();
+  const doubts = facts.map(({ id, body }, at) => {
+    const renewedOn = certifiedOn.find((day) => day > body.foundOn);
+    const settled = settling[at]?.settled ?? null;
+    return { ...body, factId: id, settled, ...(renewedOn === undefined ? {} : { renewedOn }) };
+  });
   return {
     more: doubts.length > 0 ? { doubts } : {},
     conflicts: settling.flatMap(({ conflict }) => found(conflict)),

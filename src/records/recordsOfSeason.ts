@@ -42,13 +42,15 @@ export interface Charge {
 }
 export interface GearDoubt extends FactBody<'gearDoubted.v1'> {
   readonly factId: string;
+  /** Of a flow meter: the day of its first certificate newer than what was found. Absent: there is none. */
+  readonly renewedOn?: string;
   /** The decision that stands: of two that did not know of each other the more careful one. Null = open. */
   readonly settled: {
     readonly decision: FactBody<'gearDoubtSettled.v1'>['decision'];
     readonly trueOverRead: number | null;
     readonly why: string | null;
     readonly factId: string;
-    /** Day on which it was settled: what has no last day of its own is doubtful up to then. Absent: nobody knows. */
+    /** Day on which it was settled. Absent: nobody knows. */
     readonly onDay?: string;
   } | null;
 }

@@ -37,7 +37,7 @@ export const en = {
   fromOn: 'Doubtful from',
   fromHint: 'As a rule the day of its last good check. Empty means: ever since it was entered in the book',
   untilOn: 'Doubtful until',
-  untilHint: 'Empty means: until it is settled',
+  untilHint: 'Empty means: it goes on, a flow meter until a newer certificate',
   turned: 'The last day lies before the first. Look at both days again',
   fromAfterFound: 'It is doubtful from a day after it was found. Look at both days again',
   save: 'Save that it was found bad',
@@ -52,7 +52,7 @@ export const en = {
     gone: 'This is not in the book. It may come with a file of another device.',
     found: (found: string, day: string) => `Found on ${formatDay(day)}: ${found}`,
     span: (from: string | null, until: string | null) =>
-      `Doubtful ${from === null ? 'ever since it was entered in the book' : `from ${formatDay(from)}`}${until === null ? ', until it is settled' : ` until ${formatDay(until)}`}`,
+      `Doubtful ${from === null ? 'ever since it was entered in the book' : `from ${formatDay(from)}`}${until === null ? ', without a last day' : ` until ${formatDay(until)}`}`,
     nothing: 'Nothing in the book rests on it in this time.',
     countsHeading: 'What rests on it',
     counts: {
@@ -92,7 +92,7 @@ export const en = {
       },
       staysDoubtful: {
         label: 'It stays doubtful',
-        hint: 'What rests on it proves nothing low, for good. Measure again where a low figure is needed.',
+        hint: 'What rests on it proves nothing low. Without a last day that goes on: of a flow meter until a newer certificate, of a pump or lot for good, so take it out of use. Measure again where a low figure is needed.',
       },
     },
     trueOverRead: 'True flow over the flow that it read',

@@ -91,7 +91,7 @@ export const en: { readonly [K in KindOfSeason]: Sentence<K> } = {
   'gearDoubted.v1': ({ body }, say) =>
     `${gearText(body, say)} was found bad on ${formatDay(body.foundOn)}: ${body.found}. Doubtful ${
       body.fromOn === null ? 'ever since it was entered' : `from ${formatDay(body.fromOn)} on`
-    }, ${body.untilOn === null ? 'until it is settled' : `up to ${formatDay(body.untilOn)}`}`,
+    }, ${body.untilOn === null ? 'without a last day' : `up to ${formatDay(body.untilOn)}`}`,
   'gearDoubtSettled.v1': ({ body }, say) =>
     `Decided on ${gearText(body, say)}: ${valueText('/decision', body.decision, say)}${
       body.trueOverRead === null ? '' : `, true flow ${body.trueOverRead} times the flow read`

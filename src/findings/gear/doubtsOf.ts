@@ -56,13 +56,18 @@ export function daysOfSample({ workOn, stopped, siteId }: SampleRecord, book: Bo
 }
 
 /**
- * The last day that it touches: as said, else the day on which it was settled, else none. A decision cannot be older than what was found:
- * one that is dated before (typed afterwards) ends nothing before that day.
+ * The last day that it touches: as said. Else, where it was shown to have had no effect, the day of that decision, which cannot be older
+ * than what was found. Any other decision mends nothing: it goes on, of a flow meter until the day of a certificate newer than what was
+ * found, of other gear for good.
  */
-function lastDayOf({ untilOn, settled, foundOn }: GearDoubt): string | null {
+function lastDayOf(doubt: GearDoubt): string | null {
+  const { untilOn, settled, foundOn, renewedOn } = doubt;
+  if (untilOn !== null) return untilOn;
+  const effect = effectOf(doubt);
+  if (effect === 'open') return null;
+  if (effect !== 'noEffect') return renewedOn ?? null;
   const settledOn = settled?.onDay;
-  if (untilOn !== null || settledOn === undefined) return untilOn;
-  return settledOn < foundOn ? foundOn : settledOn;
+  return settledOn !== undefined && settledOn < foundOn ? foundOn : (settledOn ?? null);
 }
 
 /** The first day that it touches: as said, but no later than what was found; null: ever since it was entered. */

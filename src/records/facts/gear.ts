@@ -45,7 +45,9 @@ export const gearFacts = {
       doubtId: recordId,
       foundOn: day,
       fromOn: day.nullable().describe('Doubtful from this day on; null = ever since it was entered'),
-      untilOn: day.nullable().describe('Up to this day; null = until it is settled'),
+      untilOn: day
+        .nullable()
+        .describe('Up to this day; null = until it is shown to have had no effect, or a newer certificate'),
       found: text.describe('What was found'),
     })
     .describe('A pump, a flow meter or a lot was found bad: whatever rests on it in that time is doubtful'),

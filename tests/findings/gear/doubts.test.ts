@@ -91,13 +91,16 @@ describe('a doubt that is open, or that stays: low proves nothing, high stays hi
     expect(verdicts(day(24, [doubt('meter', meterId, { settled: noFactor })]))[0]).toBe('unresolved');
   });
 
-  it('what has no last day ends on the day on which it was settled, where that is known', () => {
-    const on = (onDay: string, foundOn = '2026-11-20') =>
-      doubt('meter', meterId, { foundOn, settled: settled('staysDoubtful', null, { onDay }) });
-    expect(verdicts(day(24, [on('2026-11-24')]))[0]).toBe('below');
-    expect(verdicts(day(24, [on('2026-11-25')]))[0]).toBe('unresolved');
-    // typed afterwards with a day before anything was found: it ends nothing before that
-    expect(verdicts(day(24, [on('2026-11-24', '2027-01-10')]))[0]).toBe('unresolved');
+  it('what has no last day goes on after a decision that mends nothing, of a flow meter until a newer certificate', () => {
+    const on = (more: object) =>
+      doubt('meter', meterId, {
+        ...{ foundOn: '2026-11-20', settled: settled('staysDoubtful', null, { onDay: '2026-11-21' }) },
+        ...more,
+      });
+    expect(verdicts(day(24, [on({})]))[0]).toBe('unresolved');
+    expect(verdicts(day(24, [on({ renewedOn: '2026-11-25' })]))[0]).toBe('unresolved');
+    expect(verdicts(day(24, [on({ renewedOn: '2026-11-24' })]))[0]).toBe('below');
+    expect(verdicts(day(24, [on({ untilOn: '2026-11-24' })]))[0]).toBe('below');
   });
 
   it('found on a day it is doubtful on that day, whatever later day it is said to begin on', () => {

@@ -71,11 +71,13 @@ describe('a doubt and what two devices decide on it', () => {
     expect(keysOf(found(both).blocksBelow)).toEqual(['gearDoubted']);
   });
 
-  it('what has no last day ends on the day on which it was settled', () => {
-    const onTheDayBefore = decided('staysDoubtful', null, '2026-11-24');
-    expect(verdict(entries(24, [office, [doubted({ foundOn: '2026-11-20' }), onTheDayBefore]]))).toBe('below');
-    // dated before anything was found it ends nothing before that
-    expect(verdict(entries(24, [office, [doubted(), onTheDayBefore]]))).toBe('unresolved');
+  it('what has no last day goes on after the decision, until the day of a newer certificate', () => {
+    const facts = [doubted({ foundOn: '2026-11-20' }), decided('staysDoubtful', null, '2026-11-21')];
+    expect(verdict(entries(24, [office, facts]))).toBe('unresolved');
+    const renewed = (day: string) => certificate(day, { dueOn: '2027-11-01' });
+    expect(verdict(entries(24, [office, [...facts, renewed('2026-11-22')]]))).toBe('below');
+    // one that is no newer than what was found shows nothing of it
+    expect(verdict(entries(24, [office, [...facts, renewed('2026-11-20')]]))).toBe('unresolved');
   });
 });
 
